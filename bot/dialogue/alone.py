@@ -6,7 +6,8 @@ from bot.dialogue.another import OF_UV
 from bot.dialogue.bare import age_told, distance_alone, is_distance
 from bot.dialogue.figures import PLACES, bare_degrees, length_told
 from bot.dialogue.heat_told import OF_THE_AIR, OF_THE_ROOM
-from bot.dialogue.phrases import names_a_season, place_named
+from bot.dialogue.phrases import names_a_season
+from bot.dialogue.places import place_named
 from bot.dialogue.told import part_told, told_of_set_up
 from bot.preferences import Context
 from bot.queries.question import Question

@@ -8,10 +8,12 @@ from datetime import date
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import read_tube
 from bot.language.quantities import Measure, read_duration, read_length, read_temperature
+from bot.language.readings import PlacedReading, read_placed_readings
 from bot.language.units import Units
 from bot.language.uv_lamps import UvLamp, find_uv_lamp
 
 __all__ = [
+    "NO_FIGURE",
     "age_told",
     "bare_told",
     "distance_alone",
@@ -19,23 +21,33 @@ __all__ = [
     "lamp_told",
     "on_for_told",
     "only_number",
+    "place_before",
     "tells_a_lamp",
     "unit_of",
 ]
 
+NO_FIGURE = (
+    r"(?:years?|yrs?|months?|mo|weeks?|days?|hours?|hrs?|min(?:utes?)?|jahre?n?|monate?n?|wochen?"
+    r"|tage?n?|stunden?|minuten?|bucks|dollars?|euros?|pounds?|quid|people|times|mal"
+    r"|gal(?:lons?)?|lit(?:er|re)s?|liter|percent|prozent|watts?|w|grams?|gramm|kilos?|kg|g)"
+)
+"""What a number counts that is neither a length nor a temperature."""
 _ALONE = re.compile(
     r"^\W*(?:[^\W\d]+ ){0,7}(\d+(?:[.,]\d+)?)"
-    r"(?! ?(?:years?|yrs?|months?|weeks?|days?|jahre?n?|monate?n?|wochen?|tage?n?|bucks|dollars?"
-    r"|euros?|pounds?|quid|people|times)\b)"
+    rf"(?! ?{NO_FIGURE}\b)"
     r"(?:(?: [^\W\d]+){0,2}"
     r"|(?: [^\W\d]+)? (?:i (?:should |would )?(?:think|guess|say|reckon|believe)"
-    r"|(?:or|oder) so|more or less|denke ich|glaube? ich))\W*$"
+    r"|(?:or|oder) so|more or less|denke ich|glaube? ich)"
+    # Where or when it is so: 12 in the shed, 62 on the far side.
+    r"|(?: [^\W\d]+)? (?:in|on|at|by|over|under|near|from|for|when|here|there|now|right|im|am|auf"
+    r"|an|bei|unter|über|in|wenn|dort|hier)(?: [^\W\d]+){1,4})\W*$"
 )
 # A number that is told in place of the one before, whatever follows it: no wait 14, he has a slate.
 _INSTEAD = re.compile(
     r"^\W*(?:(?:no|nope|oh|wait|sorry|oops|actually|make (?:it|that)|rather|i mean[t]?|its|it's"
     r"|it is|nein|doch|ich meine?|es sind)[, ]+)+(\d+(?:[.,]\d+)?)(?=[,.;!]? |[,.;!]?$)"
-    r"(?! ?(?:%|°|[cfwhx]\b|in\b|inch|cm|ft|foot|feet|hour|hrs?|month|year|week|day|min))[^\d]*$"
+    rf"(?! ?{NO_FIGURE}\b)"
+    r"(?! ?(?:%|°|[cfhx]\b|in\b|inch|cm|ft|foot|feet)\b)[^\d]*$"
 )
 _ON_THE_WAY = re.compile(r"\d (?:over|above|away|from|off|über|weg|entfernt)\b")
 _AGE = re.compile(
@@ -89,7 +101,7 @@ def bare_told(
     if not told:
         return None
     number = float(told)
-    place = given.get("distance") if "distance" in names else None
+    place = place_before(given) if "distance" in names else None
     if place and (tells_a_lamp(line) or (name != "night" and _far_too_cold(told, place))):
         return "distance", read_length(told, unit_of(place) or Units.IN)
     heat = next((option for option in _HEATS if option in lacking), "")
@@ -99,11 +111,22 @@ def bare_told(
         return heat, measure
     if "tube" in lacking and _WEAKEST <= number <= _STRONGEST:
         return "tube", read_tube(f"{told}%")
-    if "distance" in names and ("distance" in lacking or "distance" in given):
-        place = given.get("distance")
+    if "distance" in names and ("distance" in lacking or place):
         unit = unit_of(place) or units
         if unit and is_distance(told, place or unit):
             return "distance", read_length(told, unit)
+    return None
+
+
+def place_before(given: Mapping[str, object]) -> object:
+    """Return how far away a lamp was told to be, or was read last; None: it was not told."""
+    if place := given.get("distance"):
+        return place
+    rows = given.get("readings")
+    with suppress(NotUnderstoodError):
+        read = read_placed_readings(rows) if isinstance(rows, str) else rows
+        last = read[-1] if isinstance(read, tuple) and read else None
+        return last.distance if isinstance(last, PlacedReading) else None
     return None
 
 

@@ -1,13 +1,16 @@
 """What is asked after something was moved or dimmed, or the place of a reading was told."""
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
 from bot.commands import command_named
 from bot.dialogue.another import carried
-from bot.dialogue.figures import length_told
+from bot.dialogue.bare import only_number, place_before
+from bot.dialogue.figures import length_told, without_lengths
 from bot.dialogue.fragments import changed_by
 from bot.dialogue.moves import Change, Moved, moved_on
+from bot.dialogue.places import place_named
 from bot.dialogue.told import warmth_told
 from bot.facts import Length, Say, metres
 from bot.language.quantities import Measure
@@ -15,11 +18,19 @@ from bot.language.readings import PlacedReading
 from bot.language.unsure import NOT_SURE, Unsure
 from bot.preferences import Context, Preferences
 from bot.queries.question import Question
+from bot.queries.setup import AskQuery
 from bot.question_context import read_alone
+from bot.routes.routing import asked_in
 
-__all__ = ["after_move", "cold_told", "reading_placed"]
+__all__ = ["after_move", "cold_told", "read_again", "reading_placed"]
 
 _OF_A_LAMP = ("watts", "basking")
+_READS = re.compile(
+    r"\b(?:says?|reads?|shows?|showing|reading|measured?|got|gives?|uvi|index|zeigt|sagt|gemessen"
+    r"|misst|messe)\b",
+    re.I,
+)
+_STRONGEST = 15.0
 _HEATED = ("basking", "surface")
 
 
@@ -87,6 +98,22 @@ def reading_placed(
     rows = (PlacedReading(value, length.narrowed(), length.text),)
     animal = {"animal": told["animal"]} if "animal" in told else {}
     return Question("meter", {"readings": rows, **animal})
+
+
+def read_again(asked: Question | None, line: str, context: Context) -> Question | None:
+    """Return the question of a UV meter with what it shows now, where it was spoken of last."""
+    if asked is None or asked.command != "meter" or place_named(line) or not _READS.search(line):
+        return None
+    heard = asked_in(AskQuery(question=line), context)
+    place = length_told(line) or place_before(asked.values)
+    number = only_number(without_lengths(line))
+    if not isinstance(place, Measure) or not number or heard.warmth or heard.degrees:
+        return None
+    if not 0.0 < (value := float(number)) <= _STRONGEST:
+        return None
+    rows = (PlacedReading(value, place.narrowed(), place.text),)
+    rest = {n: v for n, v in asked.values.items() if n not in ("distance", "readings")}
+    return Question("meter", {**rest, "readings": rows})
 
 
 def cold_told(

@@ -4,6 +4,7 @@ import re
 from collections.abc import Mapping
 
 from bot.dialogue.phrases import agrees, choice_of
+from bot.dialogue.places import place_named
 from bot.language.hearing import FactName
 from bot.preferences import Preferences
 from bot.queries.question import Question
@@ -20,6 +21,8 @@ _THE_OTHER = re.compile(
     r"[, ]+)*"
     r"(?:(?:the|my|das|den|die|mein\w*) )(?:other|second|ander\w+)(?: one| animal| lamp)?\W*$"
 )
+_MOST_OF_A_PLACE = 5
+_ALSO = {"night": ("room",), "warm": ("air",)}
 _T5 = re.compile(r"\bt5\b")
 _TUBE = "T5 HO tube"
 _ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
@@ -83,7 +86,20 @@ def chosen_of(offers: tuple[Question, ...], line: str) -> int | None:
     chosen = choice_of(line, many)
     if chosen is None and many == 1 and agrees(line):
         return 0
+    if chosen is None:
+        chosen = _placed_offer(line, offers)
     return _named_offer(line, offers) if chosen is None else chosen
+
+
+def _placed_offer(line: str, offers: tuple[Question, ...]) -> int | None:
+    """Return which offer a line takes by the place of a temperature that it names alone."""
+    place = place_named(line) if len(line.split()) <= _MOST_OF_A_PLACE else None
+    if place is None or any(map(str.isdigit, line)):
+        return None
+    fits = [
+        at for at, offer in enumerate(offers) if {place, *_ALSO.get(place, ())} & {*offer.values}
+    ]
+    return fits[0] if len(fits) == 1 and len(offers) > 1 else None
 
 
 def _named_offer(line: str, offers: tuple[Question, ...]) -> int | None:

@@ -4,8 +4,8 @@ import re
 from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 
-from bot.dialogue.bare import bare_told, is_distance, only_number, tells_a_lamp, unit_of
-from bot.dialogue.phrases import place_named
+from bot.dialogue.bare import NO_FIGURE, bare_told, is_distance, only_number, tells_a_lamp, unit_of
+from bot.dialogue.places import place_named
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, read_length, read_power, read_temperature
@@ -26,10 +26,7 @@ __all__ = [
     "without_lengths",
 ]
 
-_NUMBER = re.compile(
-    r"(?<![\w.])\d{2,3}(?:\.\d)?(?![\w%]|\.\d| ?(?:min|minutes?|h|hrs?|hours?|days?|weeks?|months?"
-    r"|years?|minuten?|stunden?|tage?n?|wochen?|monate?n?|jahre?n?)\b)"
-)
+_NUMBER = re.compile(rf"(?<![\w.])\d{{2,3}}(?:\.\d)?(?![\w%]|\.\d| ?{NO_FIGURE}\b)")
 # Between both ranges a bare number has no meaning; inside one of them it has one alone.
 _COLDEST_C, _HOTTEST_C = 12.0, 52.0
 _COLDEST_F, _HOTTEST_F = 60.0, 130.0
@@ -38,7 +35,7 @@ _AMOUNT = re.compile(
     r"(?<![\w.%])(\d+(?:[.,]\d+)?(?:\s*(?:-|–|to|bis)\s*\d+(?:[.,]\d+)?)?)\s*"
     r"(inch(?:es)?|in(?! (?:the|my|an?|our|here|there|winter|summer|all)\b)"
     r"|\"|cm|mm|ft|feet|foot|°?\s?[fc]|degrees? ?[fc]"
-    r"|fahrenheit|celsius|w|watts?|%)"
+    r"|fahrenheit|celsius|w|watts?|%|percent|prozent)"
     # How big a box or a tube is, is no distance.
     r"(?![\w]| ?(?:high|tall|deep|wide|long|thick|across|diameter|viv|tank|box|hoch|tief|breit"
     r"|lang|dick)\b)",
@@ -62,7 +59,7 @@ _HEATS = {
 _PASSES = re.compile(r"\b(?:lets?|passes|through|lässt|durch)\b")
 # What a mesh does to the light: a strength is only printed.
 _SHARE = re.compile(rf"{_PASSES.pattern}|\b(?:blocks?|takes?|stops?|schluckt|hält|nimmt)\b")
-PLACES = ("basking", "cool", "warm", "night")
+PLACES = ("basking", "cool", "warm", "night", "water")
 """Where a temperature is told, by the option."""
 _OF_A_SPOT = ("basking", "surface")
 _FEET = ("ft", "feet", "foot")
@@ -100,29 +97,33 @@ def figure_told(
     """Return the question, the option and the value that the last figure of a line is for."""
     name, given, lacking = before.name, before.given, before.lacking
     amounts = _AMOUNT.findall(line)
-    if name in _OF_A_SPOT and place_named(line) in ("cool", "warm", "night"):
+    place = place_named(line)
+    if name in _OF_A_SPOT and place in ("cool", "night", "water"):
         return None
+    if name == "basking" and place == "warm" and (told := amounts or only_number(line)):
+        text = told if isinstance(told, str) else " ".join(told[-1])
+        return (name, "air", text) if not _is_length(text) else None
     if not amounts:
         if name == "convert" and (number := only_number(line)) and (unit := _unit_before(given)):
             return name, "value", f"{number} {unit}"
         if bare := bare_told(name, names, given, line, lacking, preferences.bare):
             return (name, *bare)
         number = bare_degrees(line) if only_number(line) else ""
-        at = place_named(line) or heat_option(before, number, preferences) if number else None
+        at = place or heat_option(before, number, preferences) if number else None
         return (name, at, number) if at and at in names else None
     value, unit = amounts[-1]
     kind = unit.lower().strip(' °"').removeprefix("degrees ").removeprefix("degree ")
     if kind.startswith("w"):
         option = "watts" if name in _POWERS else ""
         return (name, option, _read(read_power, value)) if option else None
-    if unit == "%":
+    if kind in ("%", "percent", "prozent"):
         of_mesh = _SHARE.search(line.lower()) or ("screen" in lacking and "tube" in given)
         share = "passes" if _PASSES.search(line.lower()) else "blocks"
         return (name, "screen", f"{share} {value}%") if of_mesh else (name, "tube", f"{value}%")
     if kind[:1] in ("f", "c") and kind not in ("cm", "ft", "feet", "foot"):
         degrees = _read(read_temperature, f"{value} {kind[0]}")
-        place = heat_option(before, degrees, preferences)
-        return (name, place, degrees) if place else None
+        at = heat_option(before, degrees, preferences)
+        return (name, at, degrees) if at else None
     if unit.lower() in _FEET and "length" in names and _IS_SO_LONG.search(line.lower()):
         return name, "length", _read(read_length, f"{value} {unit}")
     other, option = _LENGTHS.get(name, (name, "distance"))
@@ -158,6 +159,10 @@ def either_meant(
         status="problem",
         offers=tuple(offers),
     )
+
+
+def _is_length(text: str) -> bool:
+    return any(text.lower().endswith(unit) for unit in _LENGTH_UNITS)
 
 
 def length_told(line: str) -> Measure | str | None:

@@ -13,7 +13,8 @@ from bot.dialogue.figures import (
     heat_option,
 )
 from bot.dialogue.heat_told import read_there, wished_for
-from bot.dialogue.phrases import asks, names_a_season, place_named
+from bot.dialogue.phrases import asks, names_a_season
+from bot.dialogue.places import place_named
 from bot.dialogue.told import (
     all_told,
     named_again,
@@ -45,6 +46,8 @@ _STRENGTH = re.compile(
     r"\b(?:the|a|an|with|mit|die|der) (2|4|5|6|7|8|10|12|14)(?: percent)?\b(?! ?\w*(?:in|cm|h)\b)"
 )
 _SET_UPS = ("check", "next")
+# No figure of warmth or of a tube changes these.
+_NO_READINGS = ("needs", "lamp", "hours")
 _GOES_TO = re.compile(
     r"\b(?:go|going|went|down|up|swap\w*|chang\w*|switch\w*|wechsel\w*)(?: (?:it|back|down|up))* "
     r"(?:to|auf) (?:an? |the |eine? )?(2|4|5|6|7|8|10|12|14)(?: ?%| percent)?\b"
@@ -106,7 +109,7 @@ def changed_by(
         return either
     tells_a_tube = asked.told.tube is not None and asked.at_a_distance
     has_figure = asked.warmth or tells_a_tube or bool(asked.degrees or bare_degrees(line))
-    if command.name == "needs" and has_figure and not asks(line):
+    if command.name in _NO_READINGS and has_figure and not asks(line):
         return None
     if command.name == "temps" and (wish := wished_for(given, line)):
         return wish
@@ -127,7 +130,7 @@ def changed_by(
     if figure is None and command.name == "temps" and bare:
         place = place_named(line) or heat_option(before, bare, preferences)
         if place and place not in found:
-            return Question(command.name, {**given, **found, place: bare})
+            return Question(command.name, _over(given, {**found, place: bare}))
     goes_on = _GOES_ON.match(line.lower()) or asks(line)
     nothing_new = figure is None and not (found.keys() - {"measured"} or goes_on)
     if nothing_new and command.name == "temps" and place_named(line):
@@ -136,8 +139,14 @@ def changed_by(
         name, option, value = figure
         if name != command.name or option in names:
             found.setdefault(option, value)
-            return Question(name, {**given, **found})
-    return Question(command.name, {**given, **found}) if found or is_mesh_untold else None
+            return Question(name, _over(given, found))
+    return Question(command.name, _over(given, found)) if found or is_mesh_untold else None
+
+
+def _over(given: Mapping[str, object], found: Mapping[str, object]) -> dict[str, object]:
+    """Return what was told before with what was found; the reading told last stands last."""
+    anew = found.keys() & set(PLACES)
+    return {n: v for n, v in given.items() if n not in anew} | dict(found)
 
 
 def _of_another_question(
@@ -262,8 +271,10 @@ def _measured_so(given: Mapping[str, object], found: Mapping[str, object]) -> Qu
 
 
 def _renamed(given: Mapping[str, object], place: str | None) -> Question | None:
-    """Return the readings with the only one of them at another place."""
-    told = [name for name in PLACES if name in given]
-    if place is None or len(told) != 1 or told == [place]:
+    """Return the readings with the one that was told last at another place."""
+    # What was told last stands last.
+    told = [name for name in given if name in PLACES]
+    if place is None or not told or told[-1] == place:
         return None
-    return Question("temps", {place if n == told[0] else n: v for n, v in given.items()})
+    rest = {n: v for n, v in given.items() if n not in (told[-1], place)}
+    return Question("temps", {**rest, place: given[told[-1]]})

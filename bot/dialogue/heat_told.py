@@ -5,7 +5,8 @@ from collections.abc import Mapping
 
 from bot.dialogue.bare import is_distance, only_number
 from bot.dialogue.figures import bare_degrees
-from bot.dialogue.phrases import names_a_season, place_named
+from bot.dialogue.phrases import names_a_season
+from bot.dialogue.places import place_named
 from bot.queries.question import Question
 from bot.routes.asked import Asked
 

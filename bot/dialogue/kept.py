@@ -9,6 +9,7 @@ from typing import Self
 from bot.commands import command_named, question_at
 from bot.dialogue.another import STAYS
 from bot.dialogue.asking import question_kept
+from bot.dialogue.remembered import kept_readings
 from bot.facts import Say
 from bot.language.units import Units
 from bot.language.unsure import NOT_SURE
@@ -137,4 +138,5 @@ def told_before(asked: Question | str | None, dialogue: Dialogue) -> Dialogue:
         known = {n: v for n, v in dialogue.known.items() if n != "lamp"}
         dialogue = replace(dialogue, known=known)
     stays = {n: v for n, v in kept.values.items() if n in STAYS and typed(v) != NOT_SURE}
-    return replace(dialogue, asked=kept, offers=(), known={**dialogue.known, **stays})
+    known = kept_readings(kept, dialogue.known)
+    return replace(dialogue, asked=kept, offers=(), known={**known, **stays})

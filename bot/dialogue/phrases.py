@@ -1,4 +1,4 @@
-"""Short phrases that go on with a conversation: thanks, a choice, a greeting, what if."""
+"""Short phrases that go on with a conversation: a choice, a greeting, a reason, what if."""
 
 import re
 
@@ -13,29 +13,13 @@ __all__ = [
     "does_not_know",
     "greets",
     "has_no_meter",
-    "is_thanks",
     "names_a_season",
     "option_named",
-    "place_named",
     "plain",
     "since_now",
     "takes_mesh_off",
 ]
 
-_FRIENDLY = (
-    r"(?: (?:so much|very much|a lot|you|all|again|mate|man|young|sir|friend|guys|everyone"
-    r"|for (?:the |your )?help|dir|euch|schön|sehr|bye|tschüss))*"
-)
-_THANKS = re.compile(
-    r"^(?:ok(?:ay)?|great|perfect|cool|nice|good|super|many|oh|ah|alles klar|prima|vielen)?[,! ]*"
-    r"(?:thanks?|thank you|thx|ty|cheers|ta|danke(?:schön|schoen)?|merci)\b"
-    rf"{_FRIENDLY}[!. ]*$"
-    r"|^(?:ok(?:ay)?|great|perfect|cool|brilliant|alright|gut)?[,.! ]*"
-    r"(?:thanks|thank you|thx|cheers|danke)\b"
-    r"(?!.*(?:\d|\?|\b(?:how|what|which|when|where|why|can|should|does|is it|and (?:at|the|for)"
-    r"|but|wie|was|welche\w*|kann|soll|und|aber)\b)).{0,60}$"
-    r"|^(?:ok(?:ay)? )?(?:good ?bye|bye(?: bye)?|see you|tschüss|tschüs|ciao|servus)[!. ]*$"
-)
 _ORDINALS = (
     ("first", "1st", "one", "erste", "ersten", "erstes"),
     ("second", "2nd", "two", "zweite", "zweiten", "zweites"),
@@ -230,15 +214,6 @@ def since_now(line: str) -> str:
     return line[found.start("now") :] if found else line
 
 
-def is_thanks(line: str) -> bool:
-    """Whether a line only says thanks.
-
-    >>> is_thanks("ok thanks a lot!"), is_thanks("thanks, and at night?")
-    (True, False)
-    """
-    return _THANKS.match(plain(line)) is not None
-
-
 def choice_of(line: str, many: int) -> int | None:
     """Return which of so many offers a line takes, from 0 on; None: none of them.
 
@@ -262,36 +237,6 @@ def asks(line: str) -> bool:
     (False, True)
     """
     return _ASKS.search(_JOINS.sub("", plain(line))) is not None
-
-
-_PLACES = (
-    ("night", r"\bnights?\b|\bnacht|\bnachts\b"),
-    (
-        "cool",
-        r"\b(?:cool|cold|shade|other (?:end|side)|kühle?n?|schatten|andere\w* (?:seite|ende))\b",
-    ),
-    (
-        "basking",
-        r"\b(?:bask\w*|hot spot|hotspot|warm hide|rock|stone|gun|dock|surface|sonnenplatz)\b",
-    ),
-    (
-        "warm",
-        (
-            r"\b(?:warm|hot)\b"
-            r"|\b(?:that'?s|its|it'?s|is|das ist) (?:only |just )?(?:the |in the )?(?:air|luft)\b"
-        ),
-    ),
-)
-
-
-def place_named(line: str) -> str | None:
-    """Return the place of a temperature that a line names, by its option; None: none.
-
-    >>> place_named("84 in the warm hide"), place_named("cool side"), place_named("it is 84")
-    ('basking', 'cool', None)
-    """
-    words = plain(line)
-    return next((place for place, named in _PLACES if re.search(named, words)), None)
 
 
 def names_a_season(line: str) -> bool:

@@ -11,7 +11,9 @@ from bot.dialogue.figures import (
     bare_degrees,
     heat_option,
 )
-from bot.dialogue.phrases import names_a_season, place_named, takes_mesh_off
+from bot.dialogue.phrases import names_a_season, takes_mesh_off
+from bot.dialogue.places import place_named
+from bot.dialogue.remembered import READINGS
 from bot.language.hearing import FactName
 from bot.language.lamps import Fixture
 from bot.language.screens import NoScreen
@@ -27,12 +29,13 @@ from bot.routes.asked import Asked
 from bot.routes.filled import filled
 from bot.routes.routing import asked_in
 from calc.animal import State
-from calc.naming import Known, named
+from calc.naming import Known, Several, named
 
 __all__ = [
     "all_told",
     "named_again",
     "part_told",
+    "readings_heard",
     "set_up_told",
     "states_in",
     "staying",
@@ -91,7 +94,18 @@ def told_of_set_up(line: str, context: Context) -> dict[str, object]:
 
 def staying(line: str, context: Context) -> dict[str, object]:
     """Return what a line tells that is so of the set-up, whatever is asked next."""
-    return {name: told for name, told in told_of_set_up(line, context).items() if name in STAYS}
+    told = told_of_set_up(line, context)
+    unclear = asked_in(AskQuery(question=line), context).unclear_animal
+    if "animal" not in told and unclear and isinstance(named(unclear.words).what, Several):
+        # Which one it is can be asked later: of a chameleon is spoken already.
+        told["animal"] = unclear.words
+    return {name: value for name, value in told.items() if name in STAYS}
+
+
+def readings_heard(line: str, context: Context) -> dict[str, object]:
+    """Return the temperatures that a line tells with their places."""
+    asked = asked_in(AskQuery(question=line), context)
+    return {n: value for n, value in part_told("temps", asked) if n in READINGS}
 
 
 def set_up_told(question: Question | None, context: Context) -> Mapping[str, object]:

@@ -9,20 +9,23 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from bot.answering import in_words
-from bot.commands import command_at, command_named
+from bot.commands import command_named
 from bot.dangers import listen
 from bot.dialogue.again import of_the_answer
 from bot.dialogue.alone import by_facts
 from bot.dialogue.another import BY_CASES, OF_UV, STAYS, another_asked, asking, carried
+from bot.dialogue.as_asked import as_asked, is_typed
 from bot.dialogue.asking import Answer, asked_next, said_beside
-from bot.dialogue.changes import after_move, cold_told, reading_placed
+from bot.dialogue.changes import after_move, cold_told, read_again, reading_placed
 from bot.dialogue.either import OTHER, chosen_of, lamps_named, other_named, the_other, turned
 from bot.dialogue.figures import without_lengths
 from bot.dialogue.fragments import change_wished, changed_by
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
-from bot.dialogue.phrases import asks, begun_anew, greets, is_thanks, since_now
-from bot.dialogue.told import set_up_told, staying, told_of_set_up, warmth_told
+from bot.dialogue.phrases import asks, begun_anew, greets, since_now
+from bot.dialogue.remembered import completed
+from bot.dialogue.thanks import is_thanks
+from bot.dialogue.told import readings_heard, set_up_told, staying, told_of_set_up, warmth_told
 from bot.dialogue.topics import topic_of
 from bot.dialogue.unclear import unclear
 from bot.facts import Say
@@ -33,7 +36,7 @@ from bot.preferences import Context, Preferences
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.queries.typed import typed
-from bot.question_context import context_of, read_alone
+from bot.question_context import context_of
 from bot.reply import PartName, Reply
 from bot.routes.routing import asked_in
 from calc.naming import Several, named
@@ -42,12 +45,9 @@ __all__ = ["next_line", "said_in", "told_as_meant", "turn"]
 
 # What comes next after a check is asked of the same set-up.
 _CHECK, _AFTER_CHECK, _NEEDS = "check", "next", "needs"
-_MOST_OF_A_LAMP = 3
-# A name that nobody begins a sentence with.
-_NO_WORD = "convert"
 # 97ish, about so much.
 _ABOUT = re.compile(r"(?<![\w.])(\d+(?:\.\d+)?) ?-?ish\b", re.I)
-_OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
+_BARE_NUMBER = re.compile(r"(?<![\w.])\d+(?:[.,]\d+)?(?![\w.])")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
 _TELLS_A_PLACE = ("uvi", "check", "next")
@@ -65,6 +65,18 @@ def next_line(
     A figure, a name or a word for a part of the set-up changes the question before; another
     question takes the animal, the lamps and the box along; ``2`` takes what was offered.
     """
+    what, meant, behind = _next_of(dialogue, line, preferences)
+    if not isinstance(meant, Question):
+        return what, meant, behind
+    wishes = behind.preferring(preferences)
+    meant, beside = completed(meant, dialogue.asked, behind.known, wishes)
+    return what, meant, replace(behind, beside=(*behind.beside, *beside))
+
+
+def _next_of(
+    dialogue: Dialogue, line: str, preferences: Preferences
+) -> tuple[Next, Question | Layered | str, Dialogue]:
+    """Return what a line is and what it means by itself and by the question before."""
     dialogue = replace(dialogue, beside=()).spoken_in(line, preferences)
     line = _ABOUT.sub(r"\1", line)
     whole, line = line, since_now(line) if dialogue.asked else line
@@ -73,37 +85,42 @@ def next_line(
     told = set_up_told(dialogue.asked, context)
     moved = changed_in(line) if dialogue.asked else None
     read_before = {**dialogue.known, **told} if dialogue.asked else told
-    placed = reading_placed(dialogue.asked, read_before, line, context)
-    # How far something was moved is no distance that is too small; all the rest is listened to.
+    again_read = read_again(dialogue.asked, line, context)
+    placed = again_read or reading_placed(dialogue.asked, read_before, line, context)
+    # How far something was moved is no distance that is too small, and what a UV meter shows is
+    # no temperature; all the rest is listened to.
     plain = without_lengths(whole) if moved or placed else whole
+    plain = _BARE_NUMBER.sub("", plain) if again_read else plain
     if any(not alarm.asked for alarm in listen(plain)):
-        spoken_of = {**dialogue.known, **staying(line, context)}
-        return Next.QUESTION, _as_asked(whole, wishes), replace(dialogue, known=spoken_of)
+        spoken_of = {**dialogue.known, **staying(line, context), **readings_heard(line, context)}
+        return Next.QUESTION, as_asked(whole, wishes), replace(dialogue, known=spoken_of)
     if asks_nothing := _asks_nothing(dialogue, line):
         return asks_nothing
     if anew := begun_anew(line):
         anew_too = Dialogue(units=dialogue.units, spoken=dialogue.spoken)
-        return next_line(anew_too, anew, preferences)
+        return _next_of(anew_too, anew, preferences)
     if again := _of_what_was_told(dialogue, line):
         return again
     names_a_topic = dialogue.asked is not None and topic_of(line, dialogue.asked.command)
-    if not names_a_topic and _is_typed(line, wishes):
+    if not names_a_topic and is_typed(line, wishes):
         return Next.QUESTION, line, dialogue
     heard = staying(line, context)
     heard = _with_place_before(dialogue.asked, told, heard)
     before = {name: value for name, value in told.items() if name in (*STAYS, _METER)}
     known = {**dialogue.known, **before, **dialogue.known, **heard}
-    dialogue = replace(dialogue, known=known)
+    is_first = not (dialogue.asked or dialogue.offers or dialogue.wanted or dialogue.known)
+    dialogue = replace(dialogue, known={**known, **readings_heard(line, context)})
     if moved and dialogue.asked:
         meant, beside = after_move(dialogue.asked, told, dialogue.known, moved, context, wishes)
         return Next.QUESTION, meant, replace(dialogue, beside=beside)
     if placed:
         return Next.QUESTION, placed, dialogue
-    if not (dialogue.asked or dialogue.offers or dialogue.wanted) and dialogue.known == heard:
+    if is_first:
         place = by_facts(line, context)
         if place is not None and place.command == "uvi":
-            dialogue = replace(dialogue, known={**heard, _PLACE: place.values[_PLACE]})
-        return Next.QUESTION, _as_asked(line, wishes), dialogue
+            known_too = {**dialogue.known, _PLACE: place.values[_PLACE]}
+            dialogue = replace(dialogue, known=known_too)
+        return Next.QUESTION, as_asked(line, wishes), dialogue
     return _by_both(dialogue, line, told, context, wishes)
 
 
@@ -149,7 +166,7 @@ def _with_place_before(
 
 def _asks_nothing(dialogue: Dialogue, line: str) -> tuple[Next, Layered | str, Dialogue] | None:
     """Return what is said to thanks or a greeting; None: the line is neither."""
-    if is_thanks(line):
+    if is_thanks(line) and chosen_of(dialogue.offers, line) is None:
         return Next.THANKS, line, dialogue
     if greets(line):
         hello = Layered("ask", Say("ask-title-which"), Brief(Say("talk-hello")), status="problem")
@@ -214,29 +231,6 @@ def told_as_meant(
     same = before is not None and meant is not None and before.command == meant.command
     told = asked_next(reply, preferences, still_wanted(dialogue, same=same), answer)
     return said_beside(told, dialogue.beside, preferences)
-
-
-def _as_asked(line: str, preferences: Preferences) -> str:
-    """Return a line as it is asked: words that only begin with a question's name are free words."""
-    is_a_name = command_at(line) is not None and not _is_typed(line, preferences)
-    return f"ask {line}" if is_a_name else line
-
-
-def _is_typed(line: str, preferences: Preferences) -> bool:
-    """Whether a line is a question by its name, not one in free words that begins with a name."""
-    found = command_at(line)
-    if found is None:
-        return False
-    command, rest = found
-    if not rest or _OPTION.search(rest) or command.name == _NO_WORD:
-        return True
-    many = len(rest.split()) > _MOST_OF_A_LAMP or any(map(str.isdigit, rest))
-    if command.name == "lamp" and many:
-        # "Lamp burns since 14 months" and "lamp 12 inches away" name no kind.
-        return False
-    # "lamp is 11 inches up" begins with a name and is no question.
-    named_by = command.positional
-    return bool(named_by) and read_alone(command.query, named_by, rest, preferences) is not None
 
 
 def _meant(

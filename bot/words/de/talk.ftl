@@ -1,4 +1,4 @@
-### Facts: AnimalsMeant, KnownLine, KnownSoFar, Noted, NowAt, SpokenOf
+### Facts: AnimalsMeant, KnownLine, KnownSoFar, Noted, NowAt, SpokenOf, TakenAs
 ### Eins nach dem anderen gefragt, in einem Gespräch: Die nächste Zeile sagt es.
 
 talk-title = Noch eins
@@ -55,6 +55,7 @@ talk-units = War eine Zahl in der anderen Einheit gemeint, sag sie noch einmal m
 talk-noted = Gemerkt: { $text }. Hier ändert es nichts.
 talk-done = Gut. Sag Bescheid, wenn sich ein Wert ändert.
 talk-correct = Dann sag mir, was stimmt, und wo: Sonnenplatz 35 °C, Röhre 30 cm entfernt.
+talk-taken-as = Als { TEMP($degrees) } gelesen, wie zuvor.
 talk-moved = Ich rechne nach dem Umhängen mit { LENGTH($distance) }.
 talk-measure-again = Warte 2 Stunden, dann miss den Sonnenplatz neu.
 talk-open-tube = Noch offen: wie stark die Röhre ist.

@@ -1,4 +1,4 @@
-### Facts: AnimalsMeant, KnownLine, KnownSoFar, Noted, NowAt, SpokenOf
+### Facts: AnimalsMeant, KnownLine, KnownSoFar, Noted, NowAt, SpokenOf, TakenAs
 ### One thing asked for at a time, in a conversation: the next line tells it.
 
 talk-title = One thing more
@@ -55,6 +55,7 @@ talk-units = If a figure was meant in the other unit, tell me it again with its 
 talk-noted = Noted: { $text }. It changes nothing here.
 talk-done = Good. Tell me when a figure changes.
 talk-correct = Then tell me what is right, with its place: basking 95F, tube 12 in away.
+talk-taken-as = Read as { TEMP($degrees) }, like before.
 talk-moved = I reckon with { LENGTH($distance) } after the move.
 talk-measure-again = Wait 2 hours, then measure the hot spot again.
 talk-open-tube = Still open: how strong the tube is.

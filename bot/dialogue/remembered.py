@@ -1,0 +1,148 @@
+"""The temperatures that were told on the way, and the unit that they were told in."""
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from bot.commands import command_named
+from bot.dialogue.another import names_of
+from bot.facts import Say, Temp, degrees
+from bot.language.quantities import Measure, read_temperature
+from bot.language.units import Units
+from bot.preferences import Preferences
+from bot.queries.heat import TempsQuery
+from bot.queries.question import Question
+from bot.queries.typed import typed
+from bot.question_context import read_alone
+from calc.naming import Known, named
+
+__all__ = ["READINGS", "completed", "judged_so", "kept_readings", "readings_told", "unit_before"]
+
+READINGS = ("basking", "cool", "warm", "night", "water")
+"""Where a temperature was read, by the option."""
+_OF_A_SPOT = {"surface": "basking", "air": "warm"}
+_HOLD_ALL = ("temps", "check", "next")
+_SPOT = "basking"
+_HEATS = (*READINGS, *_OF_A_SPOT, "room", "reading")
+_NEEDS, _NIGHT, _ROOM = "needs", "night", "room"
+# Which reading is judged where what an animal needs was asked about.
+_JUDGED = {
+    "water": ("water",),
+    "basking": ("basking", "warm"),
+    "cool": ("cool",),
+    "warm": ("warm",),
+    "": READINGS,
+}
+_BARE = re.compile(r"\d{1,3}(?:\.\d)?")
+
+
+@dataclass(frozen=True, slots=True)
+class TakenAs:
+    """A bare number as it was taken."""
+
+    degrees: Temp
+
+
+def readings_told(question: Question) -> dict[str, object]:
+    """Return the temperatures that a question tells, by the place where they were read."""
+    values = question.values
+    if question.command == _SPOT:
+        values = {_OF_A_SPOT.get(name, name): value for name, value in values.items()}
+    return {name: values[name] for name in READINGS if values.get(name)}
+
+
+def kept_readings(question: Question, known: Mapping[str, object]) -> Mapping[str, object]:
+    """Return what is known after a question: its readings alone where it holds all of them.
+
+    Another animal lives at other ones.
+    """
+    told = readings_told(question)
+    before, now = (typed(each.get("animal", "")) for each in (known, question.values))
+    another = bool(now) and _is_named(before) and now != before
+    if another or (question.command in _HOLD_ALL and told):
+        known = {name: value for name, value in known.items() if name not in READINGS}
+    return {**known, **told}
+
+
+def completed(
+    meant: Question,
+    asked: Question | None,
+    known: Mapping[str, object],
+    preferences: Preferences,
+) -> tuple[Question, tuple[Say, ...]]:
+    """Return a question with what was told before it and belongs to it, and what is said of that.
+
+    ``asked`` is the question before.
+    """
+    if asked is not None and asked.command == meant.command == _NEEDS:
+        named_now = _is_named(typed(meant.values.get("animal", "")))
+        if named_now and not _is_named(typed(asked.values.get("animal", ""))):
+            meant = judged_so(meant, known) or meant
+    if asked is None or asked.command != meant.command:
+        meant = _with_readings(meant, known)
+    return _in_unit_before(meant, unit_before(asked, known, preferences), preferences)
+
+
+def judged_so(question: Question, known: Mapping[str, object]) -> Question | None:
+    """Return the question that judges what was read, where what is needed there was asked about.
+
+    None where nothing was read there.
+    """
+    along = {n: question.values[n] for n in ("animal", "state") if n in question.values}
+    about = typed(question.values.get("about", ""))
+    if about == _NIGHT:
+        room = known.get(_ROOM) or known.get(_NIGHT)
+        return Question(_NIGHT, {**along, _ROOM: room}) if room else None
+    read = {name: known[name] for name in _JUDGED.get(about, ()) if name in known}
+    return Question("temps", {**along, **read}) if read else None
+
+
+def _is_named(animal: str) -> bool:
+    return bool(animal) and isinstance(named(animal).what, Known)
+
+
+def _with_readings(question: Question, known: Mapping[str, object]) -> Question:
+    """Return a question with the temperatures that were told before it and fit in it."""
+    if question.command == _SPOT:
+        before = {name: known[of] for name, of in _OF_A_SPOT.items() if of in known}
+    elif question.command in _HOLD_ALL:
+        command = command_named(question.command)
+        assert command is not None
+        here = names_of(command)
+        before = {name: known[name] for name in READINGS if name in known and name in here}
+    else:
+        return question
+    return Question(question.command, {**before, **question.values})
+
+
+def unit_before(
+    asked: Question | None, known: Mapping[str, object], preferences: Preferences
+) -> Units | None:
+    """Return the unit in which temperatures were told before; None where none was."""
+    told = {**known, **(readings_told(asked) | dict(asked.values) if asked else {})}
+    for name in (*READINGS, "room"):
+        read = read_alone(TempsQuery, name, told[name], preferences) if name in told else None
+        if isinstance(read, Measure) and read.system is not None:
+            return read.system
+    return None
+
+
+def _in_unit_before(
+    question: Question, units: Units | None, preferences: Preferences
+) -> tuple[Question, tuple[Say, ...]]:
+    """Return a question whose bare degrees may be either unit in the one that was told before.
+
+    What was taken so is said beside its answer.
+    """
+    command = command_named(question.command)
+    if units is None or command is None:
+        return question, ()
+    taken = {
+        name: read_temperature(typed(value), units)
+        for name, value in question.values.items()
+        if name in _HEATS
+        and _BARE.fullmatch(typed(value))
+        and read_alone(command.query, name, value, preferences) is None
+    }
+    beside = tuple(Say("talk-taken-as", TakenAs(degrees(each.middle))) for each in taken.values())
+    return Question(question.command, {**question.values, **taken}), beside
