@@ -4,15 +4,18 @@ import re
 from dataclasses import replace
 
 from bot.dialogue.another import BY_CASES, OF_UV
+from bot.dialogue.asking import asked_for
 from bot.dialogue.kept import Dialogue, Next
 from bot.dialogue.phrases import (
     asks_again,
+    asks_how_to_know,
     asks_why,
     asks_why_needed,
     does_not_know,
     has_no_meter,
     option_named,
 )
+from bot.dialogue.remembered import judged_so
 from bot.dialogue.unit_words import asks_which_unit, unit_meant, unit_wished
 from bot.facts import Say
 from bot.language.units import Units
@@ -23,6 +26,16 @@ from bot.queries.typed import typed
 __all__ = ["again_in", "of_the_answer", "without_knowing"]
 
 _NEEDS, _PLACE = "needs", "distance"
+_TOOLS = ("measuring-temperatures", "The two tools")
+_FOUND_OUT = {
+    "tube": ("which-uv-lamp", "Read the print"),
+    "reflector": ("reflectors", "Two kinds, as the bot sees them"),
+    "screen": ("screens", "How to find out what your screen takes"),
+    "distance": ("measuring-the-distance", "How to do it"),
+    "readings": ("how-to-take-a-reading", "Taking it"),
+    **dict.fromkeys(("surface", "air", "room", "reading"), _TOOLS),
+}
+"""The page and its part that says how to find out what an option asks for."""
 _HEATS = ("basking", "cool", "warm", "night", "room", "water", "surface", "air", "reading")
 
 
@@ -35,8 +48,9 @@ def of_the_answer(
     if asks_why_needed(line) and "animal" in dialogue.known:
         of_uv = {"animal": dialogue.known["animal"], "about": "uv"}
         return Next.WHY, Question(_NEEDS, of_uv), dialogue
-    if asks_again(line) and asked.command != _NEEDS:
-        return Next.QUESTION, asked, dialogue
+    if asks_again(line):
+        judged = judged_so(asked, dialogue.known) if asked.command == _NEEDS else asked
+        return Next.QUESTION, judged or asked, dialogue
     if (units := unit_meant(line)) and (meant := again_in(asked, units)):
         return Next.QUESTION, meant, dialogue
     if units := unit_wished(line):
@@ -47,9 +61,25 @@ def of_the_answer(
         return Next.QUESTION, asked, dialogue
     if has_no_meter(line) and asked.command in OF_UV:
         return Next.QUESTION, asked, dialogue
+    if asks_how_to_know(line) and (found := _found_out(dialogue, asked)):
+        return found
     if does_not_know(line) and dialogue.wanted:
         return Next.QUESTION, without_knowing(dialogue, asked), dialogue
     return None
+
+
+def _found_out(dialogue: Dialogue, asked: Question) -> tuple[Next, Question, Dialogue] | None:
+    """Return where it stands how to find out what was asked for last, which is asked again."""
+    wanted = [option for option in dialogue.wanted if option not in asked.values]
+    if not wanted or wanted[-1] not in _FOUND_OUT:
+        return None
+    page, part = _FOUND_OUT[wanted[-1]]
+    again = asked_for(wanted[-1], asked.command)
+    return (
+        Next.QUESTION,
+        Question("guide", {"page": page, "part": part}),
+        replace(dialogue, beside=(again,)),
+    )
 
 
 def without_knowing(dialogue: Dialogue, asked: Question) -> Question:

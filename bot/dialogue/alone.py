@@ -3,7 +3,7 @@
 import re
 
 from bot.dialogue.another import OF_UV
-from bot.dialogue.bare import age_told, distance_alone, is_distance
+from bot.dialogue.bare import age_told, distance_alone, is_distance, only_number
 from bot.dialogue.figures import PLACES, bare_degrees, length_told
 from bot.dialogue.heat_told import OF_THE_AIR, OF_THE_ROOM
 from bot.dialogue.phrases import names_a_season
@@ -22,6 +22,11 @@ _OF_A_HEAT_LAMP = re.compile(
     r"\b(?:(?:heat )?lamp|bulb|spot|halogen|dome|lampe|strahler|birne)\b"
     r"(?!.*\b(?:uvb?|tube|t5|röhre)\b)"
 )
+_FALLS = re.compile(
+    r"\b(?:goes|gets|drops?|falls?|sinks|dips|geht|wird|fällt|sinkt)"
+    r"(?: (?:down|as low|low|runter|bis|it))*(?: (?:to|as|auf|zu|about))* \d"
+)
+_COLDEST_F, _WARMEST_C, _WARMEST_F = 34.0, 22.0, 72.0
 # What it counts was not asked for, so it is nothing yet.
 _ONLY_A_NUMBER = re.compile(r"^\W*\d+(?:[.,]\d+)?\W*$")
 
@@ -50,6 +55,9 @@ def by_facts(
     if before in OF_UV and (far := distance_alone(line, place)) and not asked.warmth:
         return Question("uvi", {**told_of_set_up(line, context), "distance": far})
     bare = "" if asked.warmth or asked.degrees or "room" in warm else bare_degrees(line)
+    cold = only_number(line) if _FALLS.search(line.lower()) and before not in OF_UV else ""
+    if cold and _is_of_a_night(cold) and place_named(line) in (None, "night"):
+        return Question("night", {"room": cold})
     if bare and names_a_season(line) and place_named(line) is None:
         return Question("night", {"room": bare})
     if bare and is_distance(bare, place) and place_named(line) is None:
@@ -72,6 +80,12 @@ def by_facts(
         return Question("uvi", told)
     told_of_uv = told.keys() & {"tube", "reflector", "screen", "lamp"}
     return Question("distance", told) if told_of_uv else None
+
+
+def _is_of_a_night(bare: str) -> bool:
+    """Whether a number can be how cold a room gets."""
+    number = float(bare)
+    return number <= _WARMEST_C or _COLDEST_F <= number <= _WARMEST_F
 
 
 def _of_animal(line: str, context: Context) -> dict[str, object]:

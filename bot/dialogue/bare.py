@@ -78,6 +78,11 @@ _LIVED_IN_F = 55.0
 _OF_A_LAMP = re.compile(
     r"\b(?:tube|uvb?|t5|lamp|bulb|light|röhre|lampe)(?: (?:is|hangs|sits|hängt|ist|now|jetzt))+"
     r"(?: (?:at|about|auf|bei|now))* \d"
+    # Somebody moves it there: can i go to 20, raise it to 14, hang it at 12.
+    r"|\b(?:(?:i|we|ich|wir|me|to) (?:go|gehe?n?)|(?:move|put|hang|raise|lower|bring|lift|set|mount"
+    r"|hänge?n?|setze?n?|mache?n?)(?: (?:it|that|this|them|the (?:lamp|tube|bulb|light)|es|ihn|sie"
+    r"|die (?:lampe|röhre)))?)(?: (?:up|down|back|hoch|runter))? (?:to|at|auf) (?:about |etwa )?\d"
+    r"|\bauf \d+ (?:gehe?|hänge?|setze?)\b"
 )
 _HEATS = ("room", "surface", "air", "reading")
 _WEAKEST, _STRONGEST = 2.0, 14.0

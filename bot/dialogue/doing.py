@@ -164,6 +164,8 @@ class Doer:
         found = command_named(command)
         assert found is not None
         for option in OPTIONS[name]:
+            if (command, option) == ("tube", "screen") and isinstance(value, Unsure):
+                return option
             if option in names_of(found) and (
                 read_alone(found.query, option, value, self.preferences) is not None
             ):

@@ -59,6 +59,8 @@ def meant_by(
         one.chance >= _BEARS_OUT and agrees_with(one.key, by_rule, dialogue.asked) for one in likely
     ):
         return None
+    if by_rule is not None and _tells_what_was_asked_for(by_rule, dialogue):
+        return None
     if likely and unclear == "off" and likely[0].key == "t:off":
         return None
     doer = Doer(dialogue, line, told, context, preferences)
@@ -69,6 +71,15 @@ def meant_by(
         if meant is not None and one.chance >= _least(one, meant, asked, found, by_rule, dialogue):
             return meant
     return None
+
+
+def _tells_what_was_asked_for(found: Question, dialogue: Dialogue) -> bool:
+    """Say whether the question before is told what it had asked for last."""
+    before, wanted = dialogue.asked, dialogue.wanted[-1:]
+    same = before is not None and before.command == found.command
+    return same and any(
+        name in found.values and before is not None and name not in before.values for name in wanted
+    )
 
 
 def _figures_first(likely: tuple[Does, ...], line: str) -> tuple[Does, ...]:

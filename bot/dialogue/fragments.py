@@ -19,7 +19,7 @@ from bot.dialogue.told import (
     all_told,
     named_again,
     part_told,
-    states_in,
+    states_now,
     told_beside,
     told_in_words,
 )
@@ -67,6 +67,7 @@ _WARMER = re.compile(
 )
 # Of these the room is asked for, and no room is warmer or has a number between.
 _OF_A_ROOM = ("watts", "air")
+_DONE = re.compile(r"\b(?:done|fixed|did it|did that|sorted|now|after|jetzt|erledigt|gemacht)\b")
 _HAS_WATTS = re.compile(r"^[^\d]{0,40}\b\d{2,3} ?w(?:atts?)?\b[^\d]{0,20}$")
 _DIMMING = {"page": "dimmers-and-wattage", "part": "What a dimmer is for"}
 _GOES_ON = re.compile(
@@ -135,7 +136,8 @@ def changed_by(
     nothing_new = figure is None and not (found.keys() - {"measured"} or goes_on)
     if nothing_new and command.name == "temps" and place_named(line):
         return _renamed({**given, **found}, place_named(line)) or _measured_so(given, found)
-    if figure is not None and not _is_told(figure, found):
+    is_heard = figure is not None and _is_heard(typed(figure[2]), found)
+    if figure is not None and not (is_heard or _is_told(figure, found)):
         name, option, value = figure
         if name != command.name or option in names:
             found.setdefault(option, value)
@@ -157,12 +159,20 @@ def _of_another_question(
     preferences: Preferences,
 ) -> Question | None:
     """Return what a line asks that the question before cannot hold; None where it can."""
+    if before.name == "basking" and "surface" in given and (hot := _done_to(line)):
+        animal = {"animal": given["animal"]} if "animal" in given else {}
+        return Question("temps", {**animal, "basking": hot})
     if before.name == "watts" and not found and _HAS_WATTS.match(line.lower()):
         # Whoever has another size is told what a dimmer can do.
         return Question("guide", _DIMMING)
     return (
         _under_another(before, given, found, line, preferences) if before.name == "meter" else None
     )
+
+
+def _done_to(line: str) -> str:
+    """Return what a basking spot shows after something was done to it; else nothing."""
+    return bare_degrees(line) if _DONE.search(line.lower()) and not place_named(line) else ""
 
 
 def _under_another(
@@ -202,7 +212,8 @@ def _found(
         found |= {"animal": again or named_before} if again or named_before else {}
     if more := ", ".join(_of_set_up(before.name, line, asked)):
         found["setup"] = _with_words(given, more)
-    if "state" in names and (states := states_in(line)):
+    states = states_now(asked) if "state" in names else None
+    if states is not None and typed(states) != typed(given.get("state", "")):
         found["state"] = states
     wished = _GOES_TO.search(line.lower())
     strength = wished or _STRENGTH.search(line.lower())
@@ -216,6 +227,8 @@ def _with_mesh_untold(
 ) -> dict[str, object]:
     """Return what is told where a question takes no mesh without its share."""
     rest = {option: value for option, value in found.items() if option != "screen"}
+    if name == "tube":
+        return dict(found)
     if name == "check" and isinstance(found["screen"], SomeMesh):
         return {**rest, "setup": _with_words(given, "mesh")}
     return rest

@@ -28,8 +28,9 @@ class Dialogue:
 
     ``known`` are the parts of the set-up that were told on the way, by the option they fill;
     ``wanted`` are the options that were asked for since the question was asked, the last one last;
-    ``beside`` is what the next answer says of the line itself, ``spoken`` the language that was
-    written last, which holds for a line that tells none.
+    ``page`` is the page of the guide that was answered last; ``beside`` is what the next answer
+    says of the line itself, ``spoken`` the language that was written last, which holds for a line
+    that tells none.
     """
 
     asked: Question | None = None
@@ -39,6 +40,7 @@ class Dialogue:
     wanted: tuple[str, ...] = ()
     beside: tuple[Say, ...] = ()
     spoken: Language | None = None
+    page: str = ""
 
     def packed(self) -> str:
         """Return the dialogue as one word of text that ``unpacked`` reads again."""
@@ -48,7 +50,9 @@ class Dialogue:
         units = {"units": self.units.value} if self.units else {}
         wanted = {"wanted": self.wanted} if self.wanted else {}
         spoken = {"spoken": self.spoken} if self.spoken else {}
-        return json.dumps(told | units | wanted | spoken, ensure_ascii=False, separators=(",", ":"))
+        page = {"page": self.page} if self.page else {}
+        whole = told | units | wanted | spoken | page
+        return json.dumps(whole, ensure_ascii=False, separators=(",", ":"))
 
     @classmethod
     def unpacked(cls, text: str) -> Self:
@@ -59,13 +63,14 @@ class Dialogue:
             units = Units(told["units"]) if "units" in told else None
             wanted = tuple(told.get("wanted", ()))
             spoken = next((one for one in LANGUAGES if one == told.get("spoken")), None)
+            page = told.get("page", "")
         except (KeyError, TypeError, AttributeError, RecursionError) as error:
             raise ValueError(text) from error
         of_known = (*known, *known.values()) if isinstance(known, dict) else (None,)
-        if not all(isinstance(each, str) for each in (asked, *offers, *of_known, *wanted)):
+        if not all(isinstance(each, str) for each in (asked, page, *offers, *of_known, *wanted)):
             raise ValueError(text)
         asked, offers = question_kept(asked), tuple(map(_offered, offers))
-        return cls(asked, offers, known, units, wanted, spoken=spoken)
+        return cls(asked, offers, known, units, wanted, spoken=spoken, page=page)
 
     def preferring(self, preferences: Preferences) -> Preferences:
         """Return the asker's preferences with the unit and the language of the conversation."""
@@ -130,7 +135,9 @@ def still_wanted(dialogue: Dialogue, *, same: bool) -> tuple[str, ...]:
 def told_before(asked: Question | str | None, dialogue: Dialogue) -> Dialogue:
     """Return the dialogue after a question, also one that is known as a line alone."""
     kept = question_kept(asked)
-    if kept is None or (kept.command == _A_PAGE and dialogue.asked):
+    page = typed(kept.values.get("page", "")) if kept and kept.command == _A_PAGE else ""
+    dialogue = replace(dialogue, page=page)
+    if kept is None or (page and dialogue.asked):
         # A page in between leaves what is spoken of as it is.
         return dialogue
     if kept.command == "lamp":

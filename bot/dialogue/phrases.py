@@ -6,6 +6,7 @@ __all__ = [
     "agrees",
     "asks",
     "asks_again",
+    "asks_how_to_know",
     "asks_why",
     "asks_why_needed",
     "begun_anew",
@@ -37,8 +38,10 @@ _ASKS = re.compile(
     r"|wer|warum|soll|kann|brauch\w*)\b|(?:^|[,;] )was\b"
 )
 _OFF = re.compile(
-    r"\b(?:(?:mesh|screen|gitter|netz)\b.{0,24}\b(?:off|out|away|weg|ab|raus)"
-    r"|(?:without|ohne|remove|take off|cut)\b.{0,16}\b(?:mesh|screen|gitter|netz))\b"
+    r"\b(?:(?:mesh|screen|net|lid|cover|gitter|netz|deckel)\b.{0,24}\b(?:off|out|away|weg|ab|raus)"
+    r"|(?:without|ohne|remove|take off|cut)\b.{0,16}"
+    r"\b(?:mesh|screen|net|lid|cover|gitter|netz|deckel))\b"
+    r"|^(?:and |und |what about |was ist )*(?:ohne|without)(?: it| that| one)?\W*$"
 )
 _WHY = re.compile(
     r"^(?:(?:but|and|ok|okay|so|hm+|aber|und)[, ]+)*"
@@ -55,6 +58,13 @@ _YES = re.compile(
     r"[.! ]*$"
     r"|^(?:ok(?:ay)?|yes|yeah|gut|ja)?[, ]*(?:do (?:that|it|so)|go (?:on|ahead)|mach das)[.! ]*$"
 )
+_HOW_TO_KNOW = re.compile(
+    r"\bhow (?:do|can|would|should|could) i (?:know|tell|see|find|check|measure|work)\b"
+    r"|\bwhere (?:do|can|does|is) (?:i|it|that) (?:see|find|read|look|say|stand|written|printed)\b"
+    r"|\bwie (?:finde|sehe|erkenne|merke|messe|prüfe) ich\b|\bworan (?:sehe|erkenne|merke)\b"
+    r"|\bwoher weiß ich\b|\bwo (?:steht|sehe|finde)\b"
+)
+_MOST_TO_KNOW = 7
 _DOES_NOT_KNOW = re.compile(
     r"\b(?:not sure|no (?:idea|clue)|dunno|don'?t know|unsure|idk|can'?t (?:tell|measure|say)"
     r"|(?:don'?t|do not) have (?:a|one|any)|have(?:n't| no| not got) (?:a )?(?:meter|gun|idea)"
@@ -184,6 +194,16 @@ def does_not_know(line: str) -> bool:
     """
     words = plain(line)
     return _DOES_NOT_KNOW.search(words) is not None and not any(map(str.isdigit, words))
+
+
+def asks_how_to_know(line: str) -> bool:
+    """Whether a line asks how to find out what was asked for.
+
+    >>> asks_how_to_know("how do i know"), asks_how_to_know("how do i know if hes cold at night")
+    (True, False)
+    """
+    words = plain(line)
+    return _HOW_TO_KNOW.search(words) is not None and len(words.split()) <= _MOST_TO_KNOW
 
 
 def asks_why(line: str) -> bool:

@@ -8,7 +8,9 @@ from bot.commands import command_named
 from bot.dialogue.another import names_of
 from bot.facts import Say, Temp, degrees
 from bot.language.quantities import Measure, read_temperature
+from bot.language.screens import Blocks, NoScreen
 from bot.language.units import Units
+from bot.language.unsure import SomeMesh, Unsure
 from bot.preferences import Preferences
 from bot.queries.heat import TempsQuery
 from bot.queries.question import Question
@@ -33,6 +35,7 @@ _JUDGED = {
     "warm": ("warm",),
     "": READINGS,
 }
+_LEAST_OF_MESH, _NO_MESH = Blocks(0.30, "30%"), NoScreen("none")
 _BARE = re.compile(r"\d{1,3}(?:\.\d)?")
 
 
@@ -80,7 +83,22 @@ def completed(
             meant = judged_so(meant, known) or meant
     if asked is None or asked.command != meant.command:
         meant = _with_readings(meant, known)
-    return _in_unit_before(meant, unit_before(asked, known, preferences), preferences)
+    meant, beside = _with_share(meant)
+    meant, more = _in_unit_before(meant, unit_before(asked, known, preferences), preferences)
+    return meant, (*beside, *more)
+
+
+def _with_share(meant: Question) -> tuple[Question, tuple[Say, ...]]:
+    """Return the question which tube suits with what takes least of its light, if nobody knows.
+
+    No tube that is weak enough for it is too strong.
+    """
+    screen = meant.values.get("screen")
+    if meant.command != "tube" or not isinstance(screen, Unsure):
+        return meant, ()
+    share = _LEAST_OF_MESH if isinstance(screen, SomeMesh) else _NO_MESH
+    say = Say("talk-mesh-least" if isinstance(screen, SomeMesh) else "talk-mesh-none")
+    return Question("tube", {**meant.values, "screen": share}), (say,)
 
 
 def judged_so(question: Question, known: Mapping[str, object]) -> Question | None:

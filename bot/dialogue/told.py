@@ -38,6 +38,7 @@ __all__ = [
     "readings_heard",
     "set_up_told",
     "states_in",
+    "states_now",
     "staying",
     "told_beside",
     "told_in_words",
@@ -75,7 +76,12 @@ _MOST_OF_YOUNG = 9
 _YOUNG = re.compile(
     r"\b(?:bab(?:y|ies)|young (?:one|ones)|younger ones?|juveniles?|juvies?|hatchlings?"
     r"|jungtiere?|babys|kleinen?)\b"
+    r"|\b(?:he|she|it|they|hes|shes|he's|she's|er|sie|es)(?: is| are| ist| sind)?"
+    r"(?: still| only| just| so| very| quite| noch| erst| ganz| sehr| ziemlich)*"
+    r" (?:small|tiny|young|little|klein|winzig|jung)\b"
 )
+_GROWN = re.compile(r"\b(?:adult\w*|(?:fully?[ -])?grown|ausgewachsen\w*|erwachsen\w*)\b", re.I)
+_YOUNG_TO_S = 31_557_600.0
 _UNCOVERED = re.compile(
     r"^(?:no|kein|without an?|ohne) (?:cover|lid|pane|glass|abdeckung|deckel)\b"
 )
@@ -194,6 +200,22 @@ def states_in(line: str) -> frozenset[State]:
     short = len(line.split()) <= _MOST_OF_YOUNG
     young = {State.YOUNG} if short and _YOUNG.search(line.lower()) else set()
     return states_told(line) | young
+
+
+def states_now(asked: Asked) -> frozenset[State] | None:
+    """Return the states of the animal that a line tells, none of a grown one; None: it tells none.
+
+    An age tells whether it is young still.
+    """
+    if states := states_in(asked.said):
+        return states
+    words = re.findall(r"[^\W\d_]{3,}", asked.said.lower())
+    if states := frozenset().union(*(states_told(f"{word} animal") for word in words)):
+        return states
+    age = asked.told.measure(FactName.ANIMAL_AGE)
+    if age is not None:
+        return frozenset({State.YOUNG}) if age.value.high < _YOUNG_TO_S else frozenset()
+    return frozenset() if _GROWN.search(asked.said) else None
 
 
 def named_again(line: str) -> str:

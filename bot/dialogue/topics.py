@@ -8,6 +8,11 @@ __all__ = ["Topic", "topic_of"]
 
 _MOST_WORDS = 12
 _MOST_OF_A_NAME = 6
+_THERMOSTATS = (
+    "page:thermostats-and-timers",
+    "page:answers-about-heat",
+    "page:answers-about-dimming",
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,9 +26,9 @@ class Topic:
     most: int = _MOST_OF_A_NAME
     of_an_animal: bool = True
 
-    def is_meant(self, plain: str, before: str) -> bool:
-        """Say whether the words name it behind the question before."""
-        if self.after and before not in self.after:
+    def is_meant(self, plain: str, before: str, page: str) -> bool:
+        """Say whether the words name it behind the question before, or the page after it."""
+        if self.after and before not in self.after and f"page:{page}" not in self.after:
             return False
         return len(plain.split()) <= self.most and re.search(self.form, plain) is not None
 
@@ -34,7 +39,69 @@ def _page(form: str, page: str, part: str, *after: str) -> Topic:
     return Topic("guide", form, values, after, _MOST_WORDS, of_an_animal=False)
 
 
+_HEAT = ("watts", "basking", "temps", "lamp", "needs")
+_OF_UV = ("distance", "uvi", "tube", "meter", "section", "decline")
+_FAR = r"\bhow (?:far|high|close|low|near)\b|\bwie (?:weit|hoch|nah)\b"
+_DISTANCE = (
+    r"^(?:and |und |the |so |ok |what about |what |which |der |die |das )*"
+    r"(?:(?:the |right |best )?(?:distance|gap|height|abstand|höhe))(?: then| dann)?\W*$"
+)
 _TOPICS = (
+    Topic(
+        "distance",
+        rf"\b(?:uvb?|tube|t5|röhre)\b.*(?:{_FAR}|\b(?:distance|gap|height|abstand|höhe)\b)"
+        rf"|(?:{_FAR}|\b(?:distance|gap|height|abstand|höhe)\b).*\b(?:uvb?|tube|t5|röhre)\b"
+        r"|\b(?:uv\w*|röhren)-?abstand\b",
+        most=_MOST_WORDS,
+        of_an_animal=False,
+    ),
+    _page(rf"{_FAR}|{_DISTANCE}", "the-basking-spot", "How to set it", "watts", "lamp"),
+    Topic("basking", rf"{_FAR}|{_DISTANCE}", after=("basking", "temps"), of_an_animal=False),
+    Topic("distance", _DISTANCE, of_an_animal=False),
+    _page(
+        r"\b(?:burn|burns|verbrenn\w*|verbrennt)\b",
+        "answers-about-uv",
+        "Does UV harm an animal?",
+        *_OF_UV,
+    ),
+    _page(r"\b(?:burn|burns|verbrenn\w*)\b", "answers-about-lamps", "Is a guard needed?", *_HEAT),
+    _page(
+        r"^(?:and |und |but |ok |so )*(?:with what|what with|womit|mit was|using what)\b"
+        r"|\b(?:what|which) (?:tool|thermometer|gauge|device|instrument)\b"
+        r"|\bhow (?:do|can|should) i (?:measure|read|check|take) (?:it|that|this|them|temps?\w*)\b"
+        r"|\bwie mess\w*\b|\bwelches (?:thermometer|gerät)\b",
+        "measuring-temperatures",
+        "The two tools",
+        *("temps", "basking", "watts", "night", "needs", "guide", "surface", "air", "lamp"),
+    ),
+    _page(
+        r"^(?:its|it's|it is|for|for the|the|my|das ist|es ist|für|für die|die|eine?) ?"
+        r"(?:an? |the |my |eine? )?(?:heat |wärme|heiz)?(?:mat|matte|emitter|ceramic|che|panel"
+        r"|keramik\w*|heizer|heater)\b",
+        "answers-about-heat",
+        "Which thermostat for a heater?",
+        *_THERMOSTATS,
+    ),
+    _page(
+        r"^(?:its|it's|it is|for|for the|the|my|das ist|es ist|für|für die|die|eine?) ?"
+        r"(?:an? |the |my |eine? )?(?:basking |heat |wärme|halogen )?(?:bulb|lamp|spot|halogen"
+        r"|flood|birne|lampe|strahler)\b",
+        "answers-about-heat",
+        "Which thermostat for a lamp?",
+        *_THERMOSTATS,
+    ),
+    Topic(
+        "watts",
+        r"^(?:and |und |the |so |ok |what |which |how many |how much |wie ?viel\w* |welche )*"
+        r"(?:watts?|wattage|watt ?zahl|w|bulb size|size (?:of )?(?:the )?bulb)(?: then| dann)?\W*$",
+        after=("temps", "basking", "needs", "hours", "lamp"),
+    ),
+    Topic(
+        "needs",
+        r"^(?:and |und |what about |the |die |das |ok |so )+(?:heat |basking |wärme)?"
+        r"(?:lamp|bulb|light|lights|heat|lampe|licht|strahler|wärme)\W*$",
+        after=(*_HEAT, *_OF_UV, "guide", "night", "hours", ""),
+    ),
     _page(r"\bplants?\b|\bpflanzen\b", "light-and-colour", "Plants in the box"),
     _page(r"\bbottles?\b|\bwärmflaschen?\b", "answers-about-heat", "Ready for a power cut"),
     _page(
@@ -142,8 +209,8 @@ _TOPICS = (
 )
 
 
-def topic_of(line: str, before: str = "") -> Topic | None:
-    """Return what a few words name as what is asked next, behind the question before.
+def topic_of(line: str, before: str = "", page: str = "") -> Topic | None:
+    """Return what a few words name as what is asked next, behind the question or page before.
 
     >>> [found and found.command for found in map(topic_of, ("and nights", "its 12 inches"))]
     ['needs', None]
@@ -151,4 +218,4 @@ def topic_of(line: str, before: str = "") -> Topic | None:
     plain = " ".join(line.lower().replace("’", "'").split())
     if any(sign.isdigit() for sign in plain):
         return None
-    return next((topic for topic in _TOPICS if topic.is_meant(plain, before)), None)
+    return next((topic for topic in _TOPICS if topic.is_meant(plain, before, page)), None)

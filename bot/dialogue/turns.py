@@ -20,6 +20,7 @@ from bot.dialogue.changes import after_move, cold_told, read_again, reading_plac
 from bot.dialogue.either import OTHER, chosen_of, lamps_named, other_named, the_other, turned
 from bot.dialogue.figures import without_lengths
 from bot.dialogue.fragments import change_wished, changed_by
+from bot.dialogue.heat_told import doubted_there
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
 from bot.dialogue.phrases import asks, begun_anew, greets, since_now
@@ -101,7 +102,9 @@ def _next_of(
         return _next_of(anew_too, anew, preferences)
     if again := _of_what_was_told(dialogue, line):
         return again
-    names_a_topic = dialogue.asked is not None and topic_of(line, dialogue.asked.command)
+    names_a_topic = dialogue.asked is not None and topic_of(
+        line, dialogue.asked.command, dialogue.page
+    )
     if not names_a_topic and is_typed(line, wishes):
         return Next.QUESTION, line, dialogue
     heard = staying(line, context)
@@ -251,7 +254,10 @@ def _meant(
     spoken_of = "night" if values.get("about") == "night" else name
     if spoken_of != name and (cold := cold_told(values, told, line, context, preferences)):
         return cold
-    topic = topic_of(line, spoken_of)
+    asked = asked_in(AskQuery(question=line), context)
+    if before and (doubted := doubted_there(before, line, asked)):
+        return doubted
+    topic = topic_of(line, spoken_of, dialogue.page)
     if topic and not topic.of_an_animal:
         told_too = told_of_set_up(line, context) if topic.command != "guide" else {}
         here = carried(topic.command, {**known, **told_too})

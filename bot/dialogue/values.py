@@ -6,16 +6,14 @@ from collections.abc import Mapping
 from bot.dialogue.bare import age_told, is_distance, lamp_told, on_for_told, unit_of
 from bot.dialogue.figures import length_told
 from bot.dialogue.kept import Dialogue
-from bot.dialogue.told import named_again, states_in, told_in_words
+from bot.dialogue.told import named_again, states_now, told_in_words
 from bot.language.hearing import FactName
 from bot.language.lamps import Fixture, read_tube
 from bot.language.quantities import Measure, read_length, read_power
-from bot.language.states import states_told
 from bot.language.units import Units
 from bot.preferences import Preferences
 from bot.routes.asked import Asked
 from bot.routes.filled import filled
-from calc.animal import State
 
 __all__ = ["value_for"]
 
@@ -39,8 +37,6 @@ _MIRROR = re.compile(
     re.I,
 )
 _NEW = re.compile(r"\b(?:brand )?new\b|\b(?:nagel)?neu\b", re.I)
-_GROWN = re.compile(r"\b(?:adult|grown|ausgewachsen|erwachsen)\b|\badult\w*\b", re.I)
-_YOUNG_TO_S = 31_557_600.0
 _FACTS = {
     "water": (FactName.WATER,),
     "length": (FactName.TUBE_LENGTH, FactName.ENCLOSURE_LENGTH),
@@ -129,7 +125,7 @@ def _other_value(name: str, asked: Asked, preferences: Preferences) -> object | 
         case "measured":
             return filled("temps", asked).get("measured")
         case "state":
-            return _states(asked)
+            return states_now(asked)
     return None
 
 
@@ -177,15 +173,3 @@ def _mirror(asked: Asked) -> object | None:
     if _NO_MIRROR.search(asked.said):
         return Fixture.PLAIN
     return Fixture.POLISHED if _MIRROR.search(asked.said) else None
-
-
-def _states(asked: Asked) -> frozenset[State] | None:
-    if states := states_in(asked.said):
-        return states
-    words = re.findall(r"[^\W\d_]{3,}", asked.said.lower())
-    if states := frozenset().union(*(states_told(f"{word} animal") for word in words)):
-        return states
-    age = asked.told.measure(FactName.ANIMAL_AGE)
-    if age is not None:
-        return frozenset({State.YOUNG}) if age.value.high < _YOUNG_TO_S else frozenset()
-    return frozenset() if _GROWN.search(asked.said) else None
