@@ -27,6 +27,7 @@ _FALLS = re.compile(
     r"(?: (?:down|as low|low|runter|bis|it))*(?: (?:to|as|auf|zu|about))* \d"
 )
 _COLDEST_F, _WARMEST_C, _WARMEST_F = 34.0, 22.0, 72.0
+_OF_UV_WORDS = re.compile(r"\b(?:uv\w*|tube|t5|t8|röhre)\b")
 # What it counts was not asked for, so it is nothing yet.
 _ONLY_A_NUMBER = re.compile(r"^\W*\d+(?:[.,]\d+)?\W*$")
 
@@ -44,6 +45,9 @@ def by_facts(
         return Question("decline", {"age": age})
     if asked.readings and not asked.warmth:
         return Question("meter", {"readings": asked.readings, **_of_animal(line, context)})
+    is_of_heat = before == "lamp" and not asked.uv and not _OF_UV_WORDS.search(line.lower())
+    if is_of_heat and (far := length_told(line)):
+        return Question("watts", {"distance": far})
     if before in _OF_HEAT and (far := length_told(line)) and _OF_A_HEAT_LAMP.search(line.lower()):
         return Question("watts" if before == "plan" else "basking", {"distance": far})
     warm = dict(part_told("temps", asked))

@@ -24,7 +24,7 @@ BY_CASES = ("distance", "uvi")
 STAYS = frozenset(
     (
         *("animal", "tube", "reflector", "screen", "length", "age", "tubes", "gap", "lamp"),
-        *("enclosure", "material", "lid", "room"),
+        *("enclosure", "material", "lid", "room", "state"),
     )
 )
 """What is so of the keeper's set-up, whatever is asked next, by the options."""
@@ -84,6 +84,7 @@ def carried(name: str, known: Mapping[str, object]) -> dict[str, object]:
         for option, value in known.items()
         # A tube's question knows the box by its length alone.
         if option in here
+        and typed(value)
         and not (option == "enclosure" and name not in OF_UV and "x" not in typed(value))
     }
 

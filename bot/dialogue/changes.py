@@ -19,6 +19,7 @@ from bot.language.unsure import NOT_SURE, Unsure
 from bot.preferences import Context, Preferences
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
+from bot.queries.typed import typed
 from bot.question_context import read_alone
 from bot.routes.routing import asked_in
 
@@ -31,6 +32,8 @@ _READS = re.compile(
     re.I,
 )
 _STRONGEST = 15.0
+_OF_UV = ("meter", "uvi", "distance")
+_OF_A_READING = ("distance", "readings")
 _HEATED = ("basking", "surface")
 
 
@@ -101,23 +104,36 @@ def reading_placed(
 
 
 def read_again(asked: Question | None, line: str, context: Context) -> Question | None:
-    """Return the question of a UV meter with what it shows now, where it was spoken of last."""
-    if asked is None or asked.command != "meter" or place_named(line) or not _READS.search(line):
+    """Return the question of what a UV meter shows, where UV was spoken of last.
+
+    A reading whose place nobody told is held against what the animal needs.
+    """
+    about = typed(asked.values.get("about", "")) if asked else ""
+    of_uv = asked is not None and (asked.command in _OF_UV or about.startswith("uv"))
+    if asked is None or not of_uv or place_named(line):
+        return None
+    told = length_told(line) if asked.command == "meter" else None
+    if not (told or about or _READS.search(line)):
         return None
     heard = asked_in(AskQuery(question=line), context)
     place = length_told(line) or place_before(asked.values)
     number = only_number(without_lengths(line))
-    if not isinstance(place, Measure) or not number or heard.warmth or heard.degrees:
+    if not number or heard.warmth or heard.degrees or heard.told.tube:
         return None
     if not 0.0 < (value := float(number)) <= _STRONGEST:
         return None
+    if not isinstance(place, Measure):
+        animal = {"animal": asked.values["animal"]} if "animal" in asked.values else {}
+        return Question("check", {"meter": number, **animal})
     rows = (PlacedReading(value, place.narrowed(), place.text),)
-    rest = {n: v for n, v in asked.values.items() if n not in ("distance", "readings")}
+    names = ("animal", "tube") if asked.command != "meter" else tuple(asked.values)
+    rest = {n: asked.values[n] for n in names if n in asked.values and n not in _OF_A_READING}
     return Question("meter", {**rest, "readings": rows})
 
 
 def cold_told(
     values: Mapping[str, object],
+    known: Mapping[str, object],
     told: Mapping[str, object],
     line: str,
     context: Context,
@@ -126,5 +142,7 @@ def cold_told(
     """Return the question of the night: a figure after how cold it may get is how cold it gets."""
     night = command_named("night")
     assert night is not None
-    cold = changed_by(night, carried("night", values), told, line, context, preferences)
+    cold = changed_by(
+        night, carried("night", {**known, **values}), told, line, context, preferences
+    )
     return cold if isinstance(cold, Question) and "room" in cold.values else None

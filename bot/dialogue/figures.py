@@ -16,6 +16,7 @@ from bot.queries.question import Question
 from bot.question_context import read_alone
 
 __all__ = [
+    "OF_A_MESH",
     "PLACES",
     "Before",
     "bare_degrees",
@@ -57,11 +58,12 @@ _HEATS = {
     "surface": "reading",
 }
 _PASSES = re.compile(r"\b(?:lets?|passes|through|lässt|durch)\b")
-# What a mesh does to the light: a strength is only printed.
-_SHARE = re.compile(rf"{_PASSES.pattern}|\b(?:blocks?|takes?|stops?|schluckt|hält|nimmt)\b")
+OF_A_MESH = re.compile(rf"{_PASSES.pattern}|\b(?:blocks?|takes?|stops?|schluckt|hält|nimmt)\b")
+"""What a mesh does to the light: a strength is only printed."""
 PLACES = ("basking", "cool", "warm", "night", "water")
 """Where a temperature is told, by the option."""
 _OF_A_SPOT = ("basking", "surface")
+_OF_A_ROOM = ("night", "watts", "air", "plan")
 _FEET = ("ft", "feet", "foot")
 _IS_SO_LONG = re.compile(
     r"\b(?:tube|bulb|t5|t8|röhre)\b(?!.*\b(?:away|above|over|up|from|high|off)\b)"
@@ -100,6 +102,8 @@ def figure_told(
     place = place_named(line)
     if name in _OF_A_SPOT and place in ("cool", "night", "water"):
         return None
+    if name in _OF_A_ROOM and place in ("basking", "cool", "water"):
+        return None
     if name == "basking" and place == "warm" and (told := amounts or only_number(line)):
         text = told if isinstance(told, str) else " ".join(told[-1])
         return (name, "air", text) if not _is_length(text) else None
@@ -117,7 +121,7 @@ def figure_told(
         option = "watts" if name in _POWERS else ""
         return (name, option, _read(read_power, value)) if option else None
     if kind in ("%", "percent", "prozent"):
-        of_mesh = _SHARE.search(line.lower()) or ("screen" in lacking and "tube" in given)
+        of_mesh = OF_A_MESH.search(line.lower()) or ("screen" in lacking and "tube" in given)
         share = "passes" if _PASSES.search(line.lower()) else "blocks"
         return (name, "screen", f"{share} {value}%") if of_mesh else (name, "tube", f"{value}%")
     if kind[:1] in ("f", "c") and kind not in ("cm", "ft", "feet", "foot"):

@@ -31,6 +31,7 @@ _FEWEST_WORDS, _OF_ONE_WORD, _TELLS, _MOST_OF_THANKS = 2, 0.3, 0.25, 4
 _ASKS_NOTHING = ("t:thanks", "t:done")
 _TELLS_LITTLE = frozenset((FactName.ANIMAL, FactName.LAMP, FactName.UV_LAMP))
 _CHOICE = "talk-either"
+_OF_UNITS = ("cm", "c", "in", "f", "unit")
 _SAYS_IT_AGAIN = ("again", "cm", "c", "in", "f", "unit", "no idea")
 
 # What is asked on about is answered too where it changes the question before.
@@ -109,13 +110,18 @@ def _least(
         return _AGAINST if is_choice else _OF_ONE_WORD if few else _SPEAKS
     before = dialogue.asked
     tells = bool(asked.told.facts.keys() - _TELLS_LITTLE) or bool(only_number(asked.said))
-    changes = before is not None and by_rule.command == before.command and by_rule != before
+    changes = before is not None and (
+        by_rule != before if by_rule.command == before.command else tells
+    )
     if not (tells or changes):
         has_figures = any(map(str.isdigit, asked.said))
         return _AGAINST if is_asking or has_figures or one.key[0] != "f" else _TELLS
     if one.key[0] == "f":
         # What would change nothing is no reason to leave what was read.
         return _NEVER if meant[1] == before else _AGAINST_WHAT_IS_TOLD
+    of_the_answer = one.key[0] == "t" and one.key[2:] not in _OF_UNITS
+    if of_the_answer and changes and any(map(str.isdigit, asked.said)):
+        return _NEVER
     return _AGAINST_A_CHANGE if is_asking else _NEVER
 
 

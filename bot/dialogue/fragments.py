@@ -5,6 +5,7 @@ from collections.abc import Iterator, Mapping
 
 from bot.command import Command
 from bot.dialogue.figures import (
+    OF_A_MESH,
     PLACES,
     Before,
     bare_degrees,
@@ -67,6 +68,8 @@ _WARMER = re.compile(
 )
 # Of these the room is asked for, and no room is warmer or has a number between.
 _OF_A_ROOM = ("watts", "air")
+_PERCENT = re.compile(r"(?<![\w.,])(2|4|5|6|7|8|10|12|14)(?:[.,]0)? ?(?:%|percent\b|prozent\b)")
+_OF_A_TUBE = ("animal", "distance", "screen", "enclosure", "state", "tubes", "gap")
 _DONE = re.compile(r"\b(?:done|fixed|did it|did that|sorted|now|after|jetzt|erledigt|gemacht)\b")
 _HAS_WATTS = re.compile(r"^[^\d]{0,40}\b\d{2,3} ?w(?:atts?)?\b[^\d]{0,20}$")
 _DIMMING = {"page": "dimmers-and-wattage", "part": "What a dimmer is for"}
@@ -118,7 +121,8 @@ def changed_by(
         animal = {"animal": given["animal"]} if "animal" in given else {}
         return Question("temps", {**animal, **dict(part_told("temps", asked)), **hot})
     found = _found(before, asked, given, context)
-    if other := _of_another_question(before, given, found, line, preferences):
+    strength = _share_told(line) if asked.told.tube is None else asked.told.tube.value
+    if other := _of_another_question(before, given, found, strength, line, preferences):
         return other
     figure = None if "age" in found else figure_told(before, names, line, preferences)
     is_mesh_untold = command.name in _NEEDS_A_SHARE and isinstance(found.get("screen"), Unsure)
@@ -135,7 +139,9 @@ def changed_by(
     goes_on = _GOES_ON.match(line.lower()) or asks(line)
     nothing_new = figure is None and not (found.keys() - {"measured"} or goes_on)
     if nothing_new and command.name == "temps" and place_named(line):
-        return _renamed({**given, **found}, place_named(line)) or _measured_so(given, found)
+        here = given if place_named(line) in given else {}
+        renamed = _renamed({**given, **found}, place_named(line)) if not here else None
+        return renamed or _measured_so(given, found) or (Question("temps", here) if here else None)
     is_heard = figure is not None and _is_heard(typed(figure[2]), found)
     if figure is not None and not (is_heard or _is_told(figure, found)):
         name, option, value = figure
@@ -155,6 +161,7 @@ def _of_another_question(
     before: Before,
     given: Mapping[str, object],
     found: Mapping[str, object],
+    asked_tube: object,
     line: str,
     preferences: Preferences,
 ) -> Question | None:
@@ -162,12 +169,23 @@ def _of_another_question(
     if before.name == "basking" and "surface" in given and (hot := _done_to(line)):
         animal = {"animal": given["animal"]} if "animal" in given else {}
         return Question("temps", {**animal, "basking": hot})
+    if before.name == "tube" and (tube := asked_tube):
+        name = "uvi" if "distance" in given else "distance"
+        unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE))
+        here = {n: v for n, v in {**given, **found}.items() if n in _OF_A_TUBE}
+        return Question(name, {**unsure, "tube": tube, **here})
     if before.name == "watts" and not found and _HAS_WATTS.match(line.lower()):
         # Whoever has another size is told what a dimmer can do.
         return Question("guide", _DIMMING)
     return (
         _under_another(before, given, found, line, preferences) if before.name == "meter" else None
     )
+
+
+def _share_told(line: str) -> object:
+    """Return the strength of a tube that a line tells by its percent, and nothing of a mesh."""
+    found = _PERCENT.search(line.lower())
+    return read_tube(f"{found[1]}%") if found and not OF_A_MESH.search(line.lower()) else None
 
 
 def _done_to(line: str) -> str:

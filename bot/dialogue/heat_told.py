@@ -44,7 +44,9 @@ def wished_for(given: Mapping[str, object], line: str) -> Question | None:
     return Question("basking", {option: value for option, value in told.items() if value})
 
 
-def doubted_there(before: Question, line: str, asked: Asked) -> Question | None:
+def doubted_there(
+    before: Question, line: str, asked: Asked, known: Mapping[str, object]
+) -> Question | None:
     """Return the question of a temperature that is doubted where warmth was spoken of.
 
     Its place is the one that was spoken of; None where a line names one, or none was.
@@ -55,7 +57,7 @@ def doubted_there(before: Question, line: str, asked: Asked) -> Question | None:
         return None
     if place_named(line) or asked.warmth or asked.uv or asked.at_a_distance:
         return None
-    animal = {"animal": before.values["animal"]} if "animal" in before.values else {}
+    animal = {"animal": known["animal"]} if "animal" in known else {}
     return Question("night" if place == "room" else "temps", {**animal, place: number})
 
 
@@ -80,5 +82,8 @@ def read_there(line: str, asked: Asked, place: object) -> dict[str, object]:
     found = re.match(r"\d+(?:\.\d+)?", number)
     degrees = float(found[0]) if found else 0.0
     # Between both there is a room in neither unit.
+    place = place_named(line)
+    if degrees and place in ("basking", "cool", "water"):
+        return {place: number}
     is_room = degrees <= _HOTTEST_ROOM_C or _COLDEST_ROOM <= degrees <= _HOTTEST_ROOM
-    return {} if is_room else {place_named(line) or "basking": number}
+    return {} if is_room else {place or "basking": number}

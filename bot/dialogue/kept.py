@@ -144,6 +144,6 @@ def told_before(asked: Question | str | None, dialogue: Dialogue) -> Dialogue:
         # The kind that is spoken of now is no longer the one that was named before.
         known = {n: v for n, v in dialogue.known.items() if n != "lamp"}
         dialogue = replace(dialogue, known=known)
-    stays = {n: v for n, v in kept.values.items() if n in STAYS and typed(v) != NOT_SURE}
+    stays = {n: v for n, v in kept.values.items() if n in STAYS and typed(v) not in ("", NOT_SURE)}
     known = kept_readings(kept, dialogue.known)
     return replace(dialogue, asked=kept, offers=(), known={**known, **stays})

@@ -92,8 +92,11 @@ _JUDGED = re.compile(
     r"|(?:passt|geht|reicht|stimmt) (?:das|es)|in ordnung"
     r"|zu (?:viel|wenig|heiß|kalt|stark|schwach|nah|weit))"
     r"(?: (?:or|oder) (?:\w+ ){0,4}\w+)?(?: (?:now|then|yet|like that|so|jetzt|dann))*\?+$"
-    r"|^(?:(?:and|so|then|ok|also|und)[, ]+)*(?:closer|nearer|higher|lower|further|farther|more"
-    r"|less|näher|höher|tiefer|weiter|mehr|weniger)(?: then| now| dann)?\W*\?+$"
+    r"|^(?:(?:and|so|then|ok|also|und|a bit|a little|even|etwas|bisschen|ein bisschen|noch)[, ]+)*"
+    r"(?:closer|nearer|higher|lower|further|farther|more|less|näher|höher|tiefer|weiter|mehr"
+    r"|weniger)(?: (?:or|oder) \w+)?(?: then| now| dann)?\W*\?+$"
+    r"|^(?:so |and |also |und )*(?:closer|nearer|higher|lower|further|farther|näher|höher|tiefer"
+    r"|weiter) (?:or|oder) \w+(?: \w+)?\W*$"
     r"|^(?:is|are) (?:that|it|this) (?:better|worse) or (?:better|worse)\W*$"
     r"|^yes (?:its |it's )?(?:fine|ok|good) or (?:yes|no)\b.{0,30}$"
 )

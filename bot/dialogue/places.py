@@ -33,7 +33,7 @@ _NO_PLACE = re.compile(
     # What it is not of, and what is no place in the box.
     r"\b(?:not|nicht|isn'?t|rather than|instead of|statt) (?:(?:on|at|in|of|auf|an|im|am|vom) )?"
     r"(?:(?:the|my|his|her|der|die|das|dem|den|mein\w*) )?[^\W\d]+(?: (?:side|end|spot|seite))?"
-    r"|\bnot that (?:hot|warm|cold)\b|\b(?:too|so|zu|how|wie|a bit|much|very) "
+    r"|\bnot that (?:hot|warm|cold)\b|\b(?:too|to|so|zu|how|wie|a bit|much|very) "
     r"(?:hot|warm|cold|cool|heiß|kalt|kühl)\b"
     r"|\b(?:uv|hot air|air ?con\w*|heat) mat\b|\broom air\b"
 )

@@ -18,14 +18,28 @@ from bot.queries.typed import typed
 from bot.question_context import read_alone
 from calc.naming import Known, named
 
-__all__ = ["READINGS", "completed", "judged_so", "kept_readings", "readings_told", "unit_before"]
+__all__ = [
+    "LAMP_DISTANCE",
+    "LAMP_WATTS",
+    "READINGS",
+    "completed",
+    "judged_so",
+    "kept_readings",
+    "readings_told",
+    "unit_before",
+]
 
 READINGS = ("basking", "cool", "warm", "night", "water")
 """Where a temperature was read, by the option."""
+LAMP_DISTANCE, LAMP_WATTS = "lamp_distance", "lamp_watts"
+"""Under these a conversation knows the heat lamp that was told."""
 _OF_A_SPOT = {"surface": "basking", "air": "warm"}
 _HOLD_ALL = ("temps", "check", "next")
-_SPOT = "basking"
+_SPOT, _STATE = "basking", "state"
 _HEATS = (*READINGS, *_OF_A_SPOT, "room", "reading")
+_OF_A_HEAT_LAMP = {"distance": LAMP_DISTANCE, "watts": LAMP_WATTS}
+_LAMP = (LAMP_DISTANCE, LAMP_WATTS)
+_OF_LAMPS = ("basking", "watts")
 _NEEDS, _NIGHT, _ROOM = "needs", "night", "room"
 # Which reading is judged where what an animal needs was asked about.
 _JUDGED = {
@@ -47,11 +61,12 @@ class TakenAs:
 
 
 def readings_told(question: Question) -> dict[str, object]:
-    """Return the temperatures that a question tells, by the place where they were read."""
+    """Return the temperatures that a question tells, by their places, and its heat lamp."""
     values = question.values
-    if question.command == _SPOT:
-        values = {_OF_A_SPOT.get(name, name): value for name, value in values.items()}
-    return {name: values[name] for name in READINGS if values.get(name)}
+    if question.command in _OF_LAMPS:
+        names = {**_OF_A_SPOT, **_OF_A_HEAT_LAMP}
+        values = {names.get(name, name): value for name, value in values.items()}
+    return {name: values[name] for name in (*READINGS, *_LAMP) if values.get(name)}
 
 
 def kept_readings(question: Question, known: Mapping[str, object]) -> Mapping[str, object]:
@@ -62,9 +77,12 @@ def kept_readings(question: Question, known: Mapping[str, object]) -> Mapping[st
     told = readings_told(question)
     before, now = (typed(each.get("animal", "")) for each in (known, question.values))
     another = bool(now) and _is_named(before) and now != before
-    if another or (question.command in _HOLD_ALL and told):
-        known = {name: value for name, value in known.items() if name not in READINGS}
-    return {**known, **told}
+    gone: set[str] = set(READINGS) if another or (question.command in _HOLD_ALL and told) else set()
+    if another:
+        gone |= {*_LAMP, _STATE}
+    if _STATE in question.values and not typed(question.values[_STATE]):
+        gone.add(_STATE)
+    return {name: value for name, value in known.items() if name not in gone} | told
 
 
 def completed(
@@ -121,8 +139,11 @@ def _is_named(animal: str) -> bool:
 
 def _with_readings(question: Question, known: Mapping[str, object]) -> Question:
     """Return a question with the temperatures that were told before it and fit in it."""
-    if question.command == _SPOT:
-        before = {name: known[of] for name, of in _OF_A_SPOT.items() if of in known}
+    if question.command in _OF_LAMPS:
+        options = {**_OF_A_HEAT_LAMP, **(_OF_A_SPOT if question.command == _SPOT else {})}
+        before = {name: known[of] for name, of in options.items() if of in known}
+        if question.command != _SPOT:
+            before.pop("watts", None)
     elif question.command in _HOLD_ALL:
         command = command_named(question.command)
         assert command is not None

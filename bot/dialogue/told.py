@@ -13,7 +13,7 @@ from bot.dialogue.figures import (
 )
 from bot.dialogue.phrases import names_a_season, takes_mesh_off
 from bot.dialogue.places import place_named
-from bot.dialogue.remembered import READINGS
+from bot.dialogue.remembered import LAMP_DISTANCE, LAMP_WATTS, READINGS
 from bot.language.hearing import FactName
 from bot.language.lamps import Fixture
 from bot.language.screens import NoScreen
@@ -81,6 +81,17 @@ _YOUNG = re.compile(
     r" (?:small|tiny|young|little|klein|winzig|jung)\b"
 )
 _GROWN = re.compile(r"\b(?:adult\w*|(?:fully?[ -])?grown|ausgewachsen\w*|erwachsen\w*)\b", re.I)
+_OF_A_LAMP = {LAMP_DISTANCE: FactName.LAMP_DISTANCE, LAMP_WATTS: FactName.WATTS}
+_PLAIN = re.compile(
+    r"^(?:(?:its|it's|it is|is|just|only|no|inside|es ist|ist|nur|innen|the|der) )*"
+    r"(?:plain|white|painted|matt?|weiße?[rsn]?|matte?)(?: (?:inside|painted|paint|back|innen|one"
+    r"|plastic|lackiert|drin))*\W*$"
+)
+_SHINY = re.compile(
+    r"^(?:(?:its|it's|it is|is|has|yes|ja|inside|es ist|ist|a|the|der|ein|hat) )*"
+    r"(?:mirror\w*|shiny|polished|silver|chrome|spiegel\w*|glänz\w*|verspiegelt)"
+    r"(?: (?:inside|one|yes|ist|drin|behind|there|metal|ja|dahinter))*\W*$"
+)
 _YOUNG_TO_S = 31_557_600.0
 _UNCOVERED = re.compile(
     r"^(?:no|kein|without an?|ohne) (?:cover|lid|pane|glass|abdeckung|deckel)\b"
@@ -101,7 +112,10 @@ def told_of_set_up(line: str, context: Context) -> dict[str, object]:
 def staying(line: str, context: Context) -> dict[str, object]:
     """Return what a line tells that is so of the set-up, whatever is asked next."""
     told = told_of_set_up(line, context)
-    unclear = asked_in(AskQuery(question=line), context).unclear_animal
+    asked = asked_in(AskQuery(question=line), context)
+    if states := states_now(asked):
+        told["state"] = states
+    unclear = asked.unclear_animal
     if "animal" not in told and unclear and isinstance(named(unclear.words).what, Several):
         # Which one it is can be asked later: of a chameleon is spoken already.
         told["animal"] = unclear.words
@@ -109,9 +123,13 @@ def staying(line: str, context: Context) -> dict[str, object]:
 
 
 def readings_heard(line: str, context: Context) -> dict[str, object]:
-    """Return the temperatures that a line tells with their places."""
+    """Return the temperatures that a line tells with their places, and its heat lamp."""
     asked = asked_in(AskQuery(question=line), context)
-    return {n: value for n, value in part_told("temps", asked) if n in READINGS}
+    heard: dict[str, object] = {n: v for n, v in part_told("temps", asked) if n in READINGS}
+    for option, fact in _OF_A_LAMP.items():
+        if said := asked.told.measure(fact):
+            heard[option] = said.value
+    return heard
 
 
 def set_up_told(question: Question | None, context: Context) -> Mapping[str, object]:
@@ -183,8 +201,10 @@ def told_in_words(
         yield "screen", NoScreen("none")
     elif asked.under_mesh or _MESH.search(plain):
         yield "screen", SomeMesh("mesh")
-    if _UNFITTED.search(plain):
+    if _UNFITTED.search(plain) or _PLAIN.match(plain.strip()):
         yield "reflector", Fixture.PLAIN
+    elif _SHINY.match(plain.strip()):
+        yield "reflector", Fixture.POLISHED
     if _DO_NOT_KNOW.search(plain):
         for option, form in _FITTED:
             if option in lacking or form.search(plain):

@@ -160,7 +160,8 @@ _TOPICS = (
     Topic(
         "tube",
         r"\breplacement\b|\breplace (?:it|him) (?:with|by)\b|\bnew one\b|\bersatz\b"
-        r"|\b(?:which|what) (?:one )?(?:should|do|shall) i (?:get|buy|take)\b",
+        r"|\b(?:which|what) (?:one )?(?:(?:should|do|shall) i|to) (?:get|buy|take)\b"
+        r"|\bwelche (?:soll ich )?(?:kaufen|nehmen)\b",
         # The lamp that is worn out is not the next one.
         {"lamp": ""},
         ("decline",),

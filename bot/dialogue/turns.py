@@ -13,8 +13,16 @@ from bot.commands import command_named
 from bot.dangers import listen
 from bot.dialogue.again import of_the_answer
 from bot.dialogue.alone import by_facts
-from bot.dialogue.another import BY_CASES, OF_UV, STAYS, another_asked, asking, carried
-from bot.dialogue.as_asked import as_asked, is_typed
+from bot.dialogue.another import (
+    BY_CASES,
+    OF_UV,
+    STAYS,
+    another_asked,
+    asking,
+    carried,
+    names_of,
+)
+from bot.dialogue.as_asked import as_asked, is_typed, tells_by_name
 from bot.dialogue.asking import Answer, asked_next, said_beside
 from bot.dialogue.changes import after_move, cold_told, read_again, reading_placed
 from bot.dialogue.either import OTHER, chosen_of, lamps_named, other_named, the_other, turned
@@ -40,7 +48,7 @@ from bot.queries.typed import typed
 from bot.question_context import context_of
 from bot.reply import PartName, Reply
 from bot.routes.routing import asked_in
-from calc.naming import Several, named
+from calc.naming import Known, Several, named
 
 __all__ = ["next_line", "said_in", "told_as_meant", "turn"]
 
@@ -105,7 +113,7 @@ def _next_of(
     names_a_topic = dialogue.asked is not None and topic_of(
         line, dialogue.asked.command, dialogue.page
     )
-    if not names_a_topic and is_typed(line, wishes):
+    if not names_a_topic and is_typed(line, wishes, goes_on=dialogue.asked is not None):
         return Next.QUESTION, line, dialogue
     heard = staying(line, context)
     heard = _with_place_before(dialogue.asked, told, heard)
@@ -191,7 +199,7 @@ def turn(
     if isinstance(meant, Layered):
         speaking = context_of(AskQuery(question=line), {"question": line}, wishes)
         return in_words(meant, speaking).model_copy(update={"units": ""}), dialogue
-    found = _with_kin(answer(meant, wishes), line, wishes)
+    found = _with_kin(_of_the_animal(meant, dialogue, wishes, answer), line, wishes)
     reply = told_as_meant(dialogue, what, found, wishes, answer)
     behind = after(dialogue, reply)
     if not behind.offers:
@@ -200,6 +208,24 @@ def turn(
     if other := other_named(line, spoken_of, wishes):
         behind = replace(behind, known={**behind.known, OTHER: other})
     return reply, behind
+
+
+def _of_the_animal(
+    meant: Question | str, dialogue: Dialogue, preferences: Preferences, answer: Answer
+) -> Reply:
+    """Return the answer to a question, or to a line for the animal that is spoken of."""
+    animal = typed(dialogue.known.get("animal", ""))
+    if not isinstance(meant, str) or not isinstance(named(animal).what, Known):
+        return answer(meant, preferences)
+    found = answer(meant, replace(preferences, default_animal=animal))
+    line = found.meant
+    command = command_named(line.command) if line else None
+    if line is None or command is None or command.route or "animal" in line.values:
+        return found
+    if found.alarms or "animal" not in names_of(command):
+        return found
+    values = {**carried(command.name, dialogue.known), **line.values}
+    return answer(Question(command.name, values), preferences)
 
 
 def _with_kin(reply: Reply, line: str, preferences: Preferences) -> Reply:
@@ -252,17 +278,20 @@ def _meant(
     if isinstance(changed, Layered):
         return changed
     spoken_of = "night" if values.get("about") == "night" else name
-    if spoken_of != name and (cold := cold_told(values, told, line, context, preferences)):
+    if spoken_of != name and (cold := cold_told(values, known, told, line, context, preferences)):
         return cold
     asked = asked_in(AskQuery(question=line), context)
-    if before and (doubted := doubted_there(before, line, asked)):
+    if before and (doubted := doubted_there(before, line, asked, known)):
         return doubted
     topic = topic_of(line, spoken_of, dialogue.page)
     if topic and not topic.of_an_animal:
         told_too = told_of_set_up(line, context) if topic.command != "guide" else {}
         here = carried(topic.command, {**known, **told_too})
         return asking(Question(topic.command, here), topic.values)
-    another = another_asked(name, line, context)
+    another = None if tells_by_name(line) else another_asked(name, line, context)
+    if name == "lamp" and not asks(line):
+        by_lamp = by_facts(line, context, before=name)
+        another = None if by_lamp and by_lamp.command == "watts" else another
     if changed is not None and (another is None or not asks(line)):
         return changed
     if command is not None and (step := change_wished(command, told, line)):
