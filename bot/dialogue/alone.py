@@ -54,28 +54,19 @@ def by_facts(
     night = dict(part_told("night", asked))
     if "room" in night and not warm.keys() & PLACES and OF_THE_ROOM.search(line.lower()):
         return Question("night", night)
+    cold = only_number(line) if _FALLS.search(line.lower()) and before not in OF_UV else ""
+    if cold and _is_of_a_night(cold) and place_named(line) in (None, "night"):
+        return Question("night", {"room": cold})
     if "room" in warm and not asked.warmth:
         return Question("night", {"room": warm["room"]})
     if before in OF_UV and (far := distance_alone(line, place)) and not asked.warmth:
         return Question("uvi", {**told_of_set_up(line, context), "distance": far})
-    bare = "" if asked.warmth or asked.degrees or "room" in warm else bare_degrees(line)
-    cold = only_number(line) if _FALLS.search(line.lower()) and before not in OF_UV else ""
-    if cold and _is_of_a_night(cold) and place_named(line) in (None, "night"):
-        return Question("night", {"room": cold})
-    if bare and names_a_season(line) and place_named(line) is None:
-        return Question("night", {"room": bare})
-    if bare and is_distance(bare, place) and place_named(line) is None:
-        return Question("uvi", {**told_of_set_up(line, context), "distance": bare})
-    if bare and OF_THE_AIR.search(line.lower()) and place_named(line) is None:
-        return Question("night", {"room": bare})
-    if bare and _ONLY_A_NUMBER.match(line):
-        return None
-    if bare:
-        return Question("temps", {**warm, place_named(line) or "basking": bare})
+    if bare := "" if asked.warmth or asked.degrees or "room" in warm else bare_degrees(line):
+        return _of_a_bare_number(bare, warm, place, line, context)
     if asked.warmth:
         return Question("temps", warm)
     if asked.degrees and "room" not in warm:
-        return Question("temps", {**warm, "basking": asked.degrees})
+        return Question("temps", {**warm, place_named(line) or "basking": asked.degrees})
     told = told_of_set_up(line, context)
     length = length_told(line)
     if length and "distance" not in told:
@@ -84,6 +75,20 @@ def by_facts(
         return Question("uvi", told)
     told_of_uv = told.keys() & {"tube", "reflector", "screen", "lamp"}
     return Question("distance", told) if told_of_uv else None
+
+
+def _of_a_bare_number(
+    bare: str, warm: dict[str, object], place: object, line: str, context: Context
+) -> Question | None:
+    """Return the question of a bare number: of a place that is named, of a tube's, or of a room."""
+    named = place_named(line)
+    if named is None and is_distance(bare, place) and not names_a_season(line):
+        return Question("uvi", {**told_of_set_up(line, context), "distance": bare})
+    if named is None and (names_a_season(line) or OF_THE_AIR.search(line.lower())):
+        return Question("night", {"room": bare})
+    if _ONLY_A_NUMBER.match(line):
+        return None
+    return Question("temps", {**warm, named or "basking": bare})
 
 
 def _is_of_a_night(bare: str) -> bool:

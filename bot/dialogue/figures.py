@@ -62,8 +62,13 @@ OF_A_MESH = re.compile(rf"{_PASSES.pattern}|\b(?:blocks?|takes?|stops?|schluckt|
 """What a mesh does to the light: a strength is only printed."""
 PLACES = ("basking", "cool", "warm", "night", "water")
 """Where a temperature is told, by the option."""
-_OF_A_SPOT = ("basking", "surface")
-_OF_A_ROOM = ("night", "watts", "air", "plan")
+_NO_SPOT, _NO_ROOM = ("cool", "night", "water"), ("basking", "cool", "water")
+_ELSEWHERE = {
+    **dict.fromkeys(("basking", "surface"), _NO_SPOT),
+    **dict.fromkeys(("night", "watts", "air", "plan"), _NO_ROOM),
+}
+"""Which places named beside a figure are none of a question's."""
+_DEGREES_ALONE = re.compile(r"\d+(?:[.,]\d+)? ?°?\s?(?:f|c|fahrenheit|celsius)?", re.I)
 _FEET = ("ft", "feet", "foot")
 _IS_SO_LONG = re.compile(
     r"\b(?:tube|bulb|t5|t8|röhre)\b(?!.*\b(?:away|above|over|up|from|high|off)\b)"
@@ -80,6 +85,11 @@ class Before:
     given: Mapping[str, object]
     lacking: Collection[str]
 
+    @property
+    def names(self) -> set[str]:
+        """The options of the question."""
+        return set(self.query.examples())
+
 
 def bare_degrees(line: str) -> str:
     """Return the last number of a line that can only be a temperature that a lizard lives at."""
@@ -94,34 +104,28 @@ def bare_degrees(line: str) -> str:
 
 
 def figure_told(
-    before: Before, names: set[str], line: str, preferences: Preferences
+    before: Before, line: str, preferences: Preferences
 ) -> tuple[str, str, object] | None:
     """Return the question, the option and the value that the last figure of a line is for."""
-    name, given, lacking = before.name, before.given, before.lacking
+    name, names = before.name, before.names
     amounts = _AMOUNT.findall(line)
     place = place_named(line)
-    if name in _OF_A_SPOT and place in ("cool", "night", "water"):
-        return None
-    if name in _OF_A_ROOM and place in ("basking", "cool", "water"):
+    if place in _ELSEWHERE.get(name, ()):
         return None
     if name == "basking" and place == "warm" and (told := amounts or only_number(line)):
         text = told if isinstance(told, str) else " ".join(told[-1])
-        return (name, "air", text) if not _is_length(text) else None
+        return (name, "air", text) if _DEGREES_ALONE.fullmatch(text) else None
     if not amounts:
-        if name == "convert" and (number := only_number(line)) and (unit := _unit_before(given)):
-            return name, "value", f"{number} {unit}"
-        if bare := bare_told(name, names, given, line, lacking, preferences.bare):
-            return (name, *bare)
-        number = bare_degrees(line) if only_number(line) else ""
-        at = place or heat_option(before, number, preferences) if number else None
-        return (name, at, number) if at and at in names else None
+        return _bare_figure(before, place, line, preferences)
     value, unit = amounts[-1]
     kind = unit.lower().strip(' °"').removeprefix("degrees ").removeprefix("degree ")
     if kind.startswith("w"):
         option = "watts" if name in _POWERS else ""
         return (name, option, _read(read_power, value)) if option else None
     if kind in ("%", "percent", "prozent"):
-        of_mesh = OF_A_MESH.search(line.lower()) or ("screen" in lacking and "tube" in given)
+        of_mesh = OF_A_MESH.search(line.lower()) or (
+            "screen" in before.lacking and "tube" in before.given
+        )
         share = "passes" if _PASSES.search(line.lower()) else "blocks"
         return (name, "screen", f"{share} {value}%") if of_mesh else (name, "tube", f"{value}%")
     if kind[:1] in ("f", "c") and kind not in ("cm", "ft", "feet", "foot"):
@@ -132,6 +136,20 @@ def figure_told(
         return name, "length", _read(read_length, f"{value} {unit}")
     other, option = _LENGTHS.get(name, (name, "distance"))
     return other, option, _read(read_length, f"{value} {unit}")
+
+
+def _bare_figure(
+    before: Before, place: str | None, line: str, preferences: Preferences
+) -> tuple[str, str, object] | None:
+    """Return what the one bare number of a line is for."""
+    name, names, given = before.name, before.names, before.given
+    if name == "convert" and (number := only_number(line)) and (unit := _unit_before(given)):
+        return name, "value", f"{number} {unit}"
+    if bare := bare_told(name, names, given, line, before.lacking, preferences.bare):
+        return (name, *bare)
+    number = bare_degrees(line) if only_number(line) else ""
+    at = place or heat_option(before, number, preferences) if number else None
+    return (name, at, number) if at and at in names else None
 
 
 def either_meant(
@@ -163,10 +181,6 @@ def either_meant(
         status="problem",
         offers=tuple(offers),
     )
-
-
-def _is_length(text: str) -> bool:
-    return any(text.lower().endswith(unit) for unit in _LENGTH_UNITS)
 
 
 def length_told(line: str) -> Measure | str | None:

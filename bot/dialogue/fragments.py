@@ -6,16 +6,15 @@ from collections.abc import Iterator, Mapping
 from bot.command import Command
 from bot.dialogue.figures import (
     OF_A_MESH,
-    PLACES,
     Before,
     bare_degrees,
     either_meant,
     figure_told,
-    heat_option,
 )
 from bot.dialogue.heat_told import read_there, wished_for
 from bot.dialogue.phrases import asks, names_a_season
 from bot.dialogue.places import place_named
+from bot.dialogue.read_anew import is_heard, over, read_anew
 from bot.dialogue.told import (
     all_told,
     named_again,
@@ -73,10 +72,6 @@ _OF_A_TUBE = ("animal", "distance", "screen", "enclosure", "state", "tubes", "ga
 _DONE = re.compile(r"\b(?:done|fixed|did it|did that|sorted|now|after|jetzt|erledigt|gemacht)\b")
 _HAS_WATTS = re.compile(r"^[^\d]{0,40}\b\d{2,3} ?w(?:atts?)?\b[^\d]{0,20}$")
 _DIMMING = {"page": "dimmers-and-wattage", "part": "What a dimmer is for"}
-_GOES_ON = re.compile(
-    r"^(?:(?:ok|okay|so|but|well|then|aber|gut)[, ]+)*"
-    r"(?:and|und|what about|how about|was ist mit)\b"
-)
 
 
 def change_wished(command: Command, given: Mapping[str, object], line: str) -> dict[str, object]:
@@ -106,7 +101,6 @@ def changed_by(
     if not is_asked_freely(command.name):
         return None
     asked = asked_in(AskQuery(question=line), context)
-    names = set(command.query.examples())
     missing = command.query.lacking(typed_all(given), preferences.own)
     before = Before(command.name, command.query, told, missing)
     if either := either_meant(before, given, line, preferences):
@@ -124,37 +118,39 @@ def changed_by(
     strength = _share_told(line) if asked.told.tube is None else asked.told.tube.value
     if other := _of_another_question(before, given, found, strength, line, preferences):
         return other
-    figure = None if "age" in found else figure_told(before, names, line, preferences)
-    is_mesh_untold = command.name in _NEEDS_A_SHARE and isinstance(found.get("screen"), Unsure)
+    figure = None if "age" in found else figure_told(before, line, preferences)
+    return _changed(before, given, found, figure, line, preferences)
+
+
+def _changed(
+    before: Before,
+    given: Mapping[str, object],
+    found: dict[str, object],
+    figure: tuple[str, str, object] | None,
+    line: str,
+    preferences: Preferences,
+) -> Question | None:
+    """Return the question before with what was found of it and the figure of a line."""
+    name, names = before.name, before.names
+    is_mesh_untold = name in _NEEDS_A_SHARE and isinstance(found.get("screen"), Unsure)
     if is_mesh_untold:
-        found = _with_mesh_untold(command.name, given, found)
+        found = _with_mesh_untold(name, given, found)
     of_a_season = figure is None and names_a_season(line) and bare_degrees(line)
     if of_a_season and "room" in names and "room" not in found:
-        return Question(command.name, {**given, **found, "room": of_a_season})
-    bare = "" if _is_heard(bare_degrees(line), found) else bare_degrees(line)
-    if figure is None and command.name == "temps" and bare:
-        place = place_named(line) or heat_option(before, bare, preferences)
-        if place and place not in found:
-            return Question(command.name, _over(given, {**found, place: bare}))
-    goes_on = _GOES_ON.match(line.lower()) or asks(line)
-    nothing_new = figure is None and not (found.keys() - {"measured"} or goes_on)
-    if nothing_new and command.name == "temps" and place_named(line):
-        here = given if place_named(line) in given else {}
-        renamed = _renamed({**given, **found}, place_named(line)) if not here else None
-        return renamed or _measured_so(given, found) or (Question("temps", here) if here else None)
-    is_heard = figure is not None and _is_heard(typed(figure[2]), found)
-    if figure is not None and not (is_heard or _is_told(figure, found)):
-        name, option, value = figure
-        if name != command.name or option in names:
+        return Question(name, {**given, **found, "room": of_a_season})
+    if (
+        figure is None
+        and name == "temps"
+        and (read := read_anew(before, given, found, line, preferences))
+    ):
+        return read
+    told_already = figure is not None and is_heard(typed(figure[2]), found)
+    if figure is not None and not (told_already or _is_told(figure, found)):
+        other, option, value = figure
+        if other != name or option in names:
             found.setdefault(option, value)
-            return Question(name, _over(given, found))
-    return Question(command.name, _over(given, found)) if found or is_mesh_untold else None
-
-
-def _over(given: Mapping[str, object], found: Mapping[str, object]) -> dict[str, object]:
-    """Return what was told before with what was found; the reading told last stands last."""
-    anew = found.keys() & set(PLACES)
-    return {n: v for n, v in given.items() if n not in anew} | dict(found)
+            return Question(other, over(given, found))
+    return Question(name, over(given, found)) if found or is_mesh_untold else None
 
 
 def _of_another_question(
@@ -283,29 +279,8 @@ def _is_told(figure: tuple[str, str, object], found: Mapping[str, object]) -> bo
     return option in found or _alike(value) in map(_alike, found.values())
 
 
-def _is_heard(number: str, found: Mapping[str, object]) -> bool:
-    """Whether a bare number was taken for an option already."""
-    texts = (value.text for value in found.values() if isinstance(value, Measure))
-    return any(number and number in text.split() for text in texts)
-
-
 def _alike(value: object) -> object:
     """Return a value as another is held against it, without the words it was read from."""
     if isinstance(value, Measure):
         return value.dimension, round(value.low, 6), round(value.high, 6)
     return typed(value).replace(" ", "").lower()
-
-
-def _measured_so(given: Mapping[str, object], found: Mapping[str, object]) -> Question | None:
-    """Return the readings with what they were taken with, if a line tells that."""
-    return Question("temps", {**given, **found}) if found else None
-
-
-def _renamed(given: Mapping[str, object], place: str | None) -> Question | None:
-    """Return the readings with the one that was told last at another place."""
-    # What was told last stands last.
-    told = [name for name in given if name in PLACES]
-    if place is None or not told or told[-1] == place:
-        return None
-    rest = {n: v for n, v in given.items() if n not in (told[-1], place)}
-    return Question("temps", {**rest, place: given[told[-1]]})

@@ -142,8 +142,8 @@ def told_before(asked: Question | str | None, dialogue: Dialogue) -> Dialogue:
         return dialogue
     if kept.command == "lamp":
         # The kind that is spoken of now is no longer the one that was named before.
-        known = {n: v for n, v in dialogue.known.items() if n != "lamp"}
-        dialogue = replace(dialogue, known=known)
+        others = {n: v for n, v in dialogue.known.items() if n != "lamp"}
+        dialogue = replace(dialogue, known=others)
     stays = {n: v for n, v in kept.values.items() if n in STAYS and typed(v) not in ("", NOT_SURE)}
     known = kept_readings(kept, dialogue.known)
     return replace(dialogue, asked=kept, offers=(), known={**known, **stays})

@@ -14,32 +14,24 @@ from bot.dangers import listen
 from bot.dialogue.again import of_the_answer
 from bot.dialogue.alone import by_facts
 from bot.dialogue.another import (
-    BY_CASES,
-    OF_UV,
     STAYS,
-    another_asked,
-    asking,
     carried,
     names_of,
 )
-from bot.dialogue.as_asked import as_asked, is_typed, tells_by_name
+from bot.dialogue.as_asked import as_asked, is_typed
 from bot.dialogue.asking import Answer, asked_next, said_beside
-from bot.dialogue.changes import after_move, cold_told, read_again, reading_placed
+from bot.dialogue.by_rule import meant_by_rule
+from bot.dialogue.changes import after_move, read_again, reading_placed
 from bot.dialogue.either import OTHER, chosen_of, lamps_named, other_named, the_other, turned
 from bot.dialogue.figures import without_lengths
-from bot.dialogue.fragments import change_wished, changed_by
-from bot.dialogue.heat_told import doubted_there
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
-from bot.dialogue.phrases import asks, begun_anew, greets, since_now
-from bot.dialogue.remembered import completed
+from bot.dialogue.phrases import begun_anew, greets, since_now
+from bot.dialogue.remembered import LAMP_DISTANCE, completed
 from bot.dialogue.thanks import is_thanks
-from bot.dialogue.told import readings_heard, set_up_told, staying, told_of_set_up, warmth_told
+from bot.dialogue.told import readings_heard, set_up_told, staying
 from bot.dialogue.topics import topic_of
-from bot.dialogue.unclear import unclear
 from bot.facts import Say
-from bot.language.units import Units
-from bot.language.unsure import NOT_SURE, Unsure
 from bot.layered import Brief, Layered
 from bot.preferences import Context, Preferences
 from bot.queries.question import Question
@@ -52,14 +44,14 @@ from calc.naming import Known, Several, named
 
 __all__ = ["next_line", "said_in", "told_as_meant", "turn"]
 
-# What comes next after a check is asked of the same set-up.
-_CHECK, _AFTER_CHECK, _NEEDS = "check", "next", "needs"
 # 97ish, about so much.
 _ABOUT = re.compile(r"(?<![\w.])(\d+(?:\.\d+)?) ?-?ish\b", re.I)
 _BARE_NUMBER = re.compile(r"(?<![\w.])\d+(?:[.,]\d+)?(?![\w.])")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
 _TELLS_A_PLACE = ("uvi", "check", "next")
+# What is another once a lamp was moved or dimmed.
+_UNDER_A_LAMP = ("basking", "warm", LAMP_DISTANCE)
 # A reading whose place may be told later.
 _METER = "meter"
 
@@ -96,12 +88,10 @@ def _next_of(
     read_before = {**dialogue.known, **told} if dialogue.asked else told
     again_read = read_again(dialogue.asked, line, context)
     placed = again_read or reading_placed(dialogue.asked, read_before, line, context)
-    # How far something was moved is no distance that is too small, and what a UV meter shows is
-    # no temperature; all the rest is listened to.
-    plain = without_lengths(whole) if moved or placed else whole
-    plain = _BARE_NUMBER.sub("", plain) if again_read else plain
+    plain = _listened_to(whole, no_length=bool(moved or placed), no_number=again_read is not None)
+    heard_too = {**staying(line, context), **readings_heard(line, context)}
     if any(not alarm.asked for alarm in listen(plain)):
-        spoken_of = {**dialogue.known, **staying(line, context), **readings_heard(line, context)}
+        spoken_of = {**dialogue.known, **heard_too}
         return Next.QUESTION, as_asked(whole, wishes), replace(dialogue, known=spoken_of)
     if asks_nothing := _asks_nothing(dialogue, line):
         return asks_nothing
@@ -110,17 +100,12 @@ def _next_of(
         return _next_of(anew_too, anew, preferences)
     if again := _of_what_was_told(dialogue, line):
         return again
-    names_a_topic = dialogue.asked is not None and topic_of(
-        line, dialogue.asked.command, dialogue.page
-    )
-    if not names_a_topic and is_typed(line, wishes, goes_on=dialogue.asked is not None):
+    before = dialogue.asked
+    names_a_topic = before is not None and topic_of(line, before.command, dialogue.page)
+    if not names_a_topic and is_typed(line, wishes, goes_on=before is not None):
         return Next.QUESTION, line, dialogue
-    heard = staying(line, context)
-    heard = _with_place_before(dialogue.asked, told, heard)
-    before = {name: value for name, value in told.items() if name in (*STAYS, _METER)}
-    known = {**dialogue.known, **before, **dialogue.known, **heard}
     is_first = not (dialogue.asked or dialogue.offers or dialogue.wanted or dialogue.known)
-    dialogue = replace(dialogue, known={**known, **readings_heard(line, context)})
+    dialogue = _knowing(dialogue, told, heard_too, moved=moved is not None)
     if moved and dialogue.asked:
         meant, beside = after_move(dialogue.asked, told, dialogue.known, moved, context, wishes)
         return Next.QUESTION, meant, replace(dialogue, beside=beside)
@@ -135,6 +120,29 @@ def _next_of(
     return _by_both(dialogue, line, told, context, wishes)
 
 
+def _listened_to(line: str, *, no_length: bool, no_number: bool) -> str:
+    """Return what may tell a danger of a line.
+
+    How far something was moved is no distance that is too small, and what a UV meter shows is no
+    temperature.
+    """
+    plain = without_lengths(line) if no_length else line
+    return _BARE_NUMBER.sub("", plain) if no_number else plain
+
+
+def _knowing(
+    dialogue: Dialogue, told: Mapping[str, object], heard: dict[str, object], *, moved: bool
+) -> Dialogue:
+    """Return the dialogue with what the question before and a line tell of the set-up.
+
+    What a lamp warmed before it was moved is so no longer.
+    """
+    before = {name: value for name, value in told.items() if name in (*STAYS, _METER)}
+    known = {n: v for n, v in dialogue.known.items() if not (moved and n in _UNDER_A_LAMP)}
+    place = _with_place_before(dialogue.asked, told, {})
+    return replace(dialogue, known={**known, **before, **known, **place, **heard})
+
+
 def _by_both(
     dialogue: Dialogue,
     line: str,
@@ -146,7 +154,7 @@ def _by_both(
     # It is loaded where a conversation goes on.
     from bot.dialogue.followed import meant_by
 
-    found = _meant(dialogue, line, told, context, preferences)
+    found = meant_by_rule(dialogue, line, told, context, preferences)
     if learned := meant_by(dialogue, line, found, told, context, preferences):
         return learned
     if isinstance(found, Layered):
@@ -260,78 +268,3 @@ def told_as_meant(
     same = before is not None and meant is not None and before.command == meant.command
     told = asked_next(reply, preferences, still_wanted(dialogue, same=same), answer)
     return said_beside(told, dialogue.beside, preferences)
-
-
-def _meant(
-    dialogue: Dialogue,
-    line: str,
-    told: Mapping[str, object],
-    context: Context,
-    preferences: Preferences,
-) -> Question | Layered | str:
-    before, known = dialogue.asked, dialogue.known
-    command = command_named(before.command) if before else None
-    name, values = (before.command, before.values) if before else ("", {})
-    changed = None
-    if command is not None:
-        changed = changed_by(command, values, told, line, context, preferences)
-    if isinstance(changed, Layered):
-        return changed
-    spoken_of = "night" if values.get("about") == "night" else name
-    if spoken_of != name and (cold := cold_told(values, known, told, line, context, preferences)):
-        return cold
-    asked = asked_in(AskQuery(question=line), context)
-    if before and (doubted := doubted_there(before, line, asked, known)):
-        return doubted
-    topic = topic_of(line, spoken_of, dialogue.page)
-    if topic and not topic.of_an_animal:
-        told_too = told_of_set_up(line, context) if topic.command != "guide" else {}
-        here = carried(topic.command, {**known, **told_too})
-        return asking(Question(topic.command, here), topic.values)
-    another = None if tells_by_name(line) else another_asked(name, line, context)
-    if name == "lamp" and not asks(line):
-        by_lamp = by_facts(line, context, before=name)
-        another = None if by_lamp and by_lamp.command == "watts" else another
-    if changed is not None and (another is None or not asks(line)):
-        return changed
-    if command is not None and (step := change_wished(command, told, line)):
-        return Question("basking", step)
-    if name == _CHECK and another and another.command == _AFTER_CHECK:
-        of_it = changed.values if changed else values
-        return Question(_AFTER_CHECK, {**another.values, **of_it})
-    is_asked = asks(line) or line.rstrip().endswith("?")
-    if another is not None and not is_asked and warmth_told(line, told, context, preferences):
-        return _by_what_it_tells(dialogue, line, told, context)
-    if another is not None:
-        heard = {n: v for n, v in another.values.items() if typed(v) != NOT_SURE}
-        return asking(another, carried(another.command, known), heard)
-    if topic and "animal" in known:
-        return Question(topic.command, carried(topic.command, known) | dict(topic.values))
-    if is_asked and (another := another_asked("", line, context, known)):
-        return asking(another, carried(another.command, known))
-    return _by_what_it_tells(dialogue, line, told, context)
-
-
-def _by_what_it_tells(
-    dialogue: Dialogue, line: str, told: Mapping[str, object], context: Context
-) -> Question | Layered | str:
-    """Return the question that a line is for by what it tells alone; else that it means nothing."""
-    before, known = dialogue.asked, dialogue.known
-    name, values = (before.command, before.values) if before else ("", {})
-    place = told.get(_PLACE, Units.IN) if name in OF_UV else None
-    if found := by_facts(line, context, place=place, before=name):
-        if found.command == "distance" and not before and _PLACE in known:
-            found = Question("uvi", {_PLACE: known[_PLACE], **found.values})
-        unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE))
-        by_cases = unsure if found.command in BY_CASES else {}
-        return Question(
-            found.command, by_cases | carried(found.command, known) | dict(found.values)
-        )
-    if "animal" in told_of_set_up(line, context):
-        return Question(_NEEDS, {**(values if name == _NEEDS else {}), "animal": known["animal"]})
-    if (before or known) and (said := unclear(name, known, line, context)):
-        return said
-    whole = f"{line.rstrip(' ?!.')}?"
-    if known and (another := another_asked("", whole, context, known)):
-        return asking(another, carried(another.command, known))
-    return line if line.startswith("ask ") else f"ask {line}"
