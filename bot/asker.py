@@ -1,6 +1,5 @@
 """Who asks: how they want to be answered, what day it is where they live, what can be offered."""
 
-import asyncio
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime
@@ -18,17 +17,29 @@ from calc.animals import animal_name
 if TYPE_CHECKING:
     from bot.database.store import Store
 
-__all__ = ["local_now", "merged", "names_of", "offered", "own_of", "preferred", "today"]
+__all__ = ["asked_by", "local_now", "merged", "names_of", "offered", "own_of", "preferred", "today"]
 
 
 async def preferred(base: Preferences, desk: Desk) -> Preferences:
     """Return how to answer at this desk."""
     keeper = await desk.store.keepers.settings(desk.keeper)
     if desk.server is None:
-        return merged(_on_day(base, desk, keeper.zone), keeper)
+        return asked_by(base, desk.now, keeper)
     group = await desk.store.servers.settings(desk.server)
-    base = _on_day(base, desk, keeper.zone or group.zone)
-    return merged(base, keeper, group, await own_of(desk.store, desk.server, desk.now.date()))
+    own = await own_of(desk.store, desk.server, desk.now.date())
+    return asked_by(base, desk.now, keeper, group, own)
+
+
+def asked_by(
+    base: Preferences,
+    now: datetime,
+    keeper: KeeperSettings,
+    group: ServerSettings | None = None,
+    own: Own = NOTHING_OWN,
+) -> Preferences:
+    """Return how to answer a keeper of a group at a moment, on the day where the keeper lives."""
+    zone = ZoneInfo(keeper.zone or (group.zone if group else None) or "UTC")
+    return merged(replace(base, today=now.astimezone(zone).date()), keeper, group, own)
 
 
 async def own_of(store: "Store", server: int, today: date) -> Own:
@@ -36,6 +47,8 @@ async def own_of(store: "Store", server: int, today: date) -> Own:
     own, shared = await store.figures.own(server), await store.pool.of_group(server)
     if not shared:
         return own
+    import asyncio
+
     # Hundreds of readings take some milliseconds: beside the event loop.
     return await asyncio.to_thread(_with_readings, own, shared, today)
 
@@ -49,10 +62,6 @@ def _with_readings(own: Own, shared: Sequence[Shared], today: date) -> Own:
         return own
     figures = {name: getattr(own, name) for name in ("lamps", "screens", "targets", "animals")}
     return Own(**figures, classes=classes, fading=fading)
-
-
-def _on_day(base: Preferences, desk: Desk, zone: str | None) -> Preferences:
-    return replace(base, today=desk.now.astimezone(ZoneInfo(zone or "UTC")).date())
 
 
 def merged(

@@ -1,17 +1,19 @@
 """The tables of figures and words: TOML, as people write it, kept beside it as Python loads it.
 
 To read TOML takes longer than all else that a question needs of it, so what was read is kept in
-``__pycache__`` as bytecode is: made anew when the table has changed, and never needed.
+``__pycache__`` as bytecode is: made anew when the table has changed, and never needed. So is what
+else costs more to make than to load.
 """
 
 import marshal
 import sys
+from collections.abc import Callable
 from contextlib import suppress
 from importlib.util import cache_from_source
 from pathlib import Path
 from typing import Any
 
-__all__ = ["ROOT", "read_table"]
+__all__ = ["ROOT", "made_once", "read_table"]
 
 ROOT = Path(__file__).resolve().parent.parent
 """The folder in which ``calc`` and ``bot`` lie."""
@@ -21,19 +23,27 @@ def read_table(name: str | Path) -> dict[str, Any]:
     """Return a table by its path below the program's folder, such as ``calc/data/limits.toml``."""
     path = ROOT / name
     stat = path.stat()
-    # With both endings in its name, since a table may be named as a module beside it. In whole
-    # seconds, as bytecode is compared: an image keeps no more.
-    kept, mark = Path(cache_from_source(f"{path}.py")), (int(stat.st_mtime), stat.st_size)
+    # In whole seconds, as bytecode is compared: an image keeps no more.
+    found: dict[str, Any] = made_once(path, (int(stat.st_mtime), stat.st_size), lambda: _read(path))
+    return found
+
+
+def made_once(path: Path, mark: int | tuple[int, int], make: Callable[[], Any]) -> Any:
+    """Return what is made of a file, kept beside its bytecode for as long as its mark is the same.
+
+    Plain values alone can be kept: numbers, texts, tuples, lists, dictionaries.
+    """
+    # With both endings in its name, since a table may be named as a module beside it.
+    kept = Path(cache_from_source(f"{path}.py"))
     try:
         made_of, told = marshal.loads(kept.read_bytes())
     except (OSError, EOFError, ValueError, TypeError):
-        made_of, told = None, {}
+        made_of, told = None, None
     if made_of != mark:
-        told = _read(path)
+        told = make()
         if not sys.dont_write_bytecode:
             _keep(kept, marshal.dumps((mark, told)))
-    found: dict[str, Any] = told
-    return found
+    return told
 
 
 def _read(path: Path) -> dict[str, Any]:

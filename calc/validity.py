@@ -5,9 +5,10 @@ range into the rule and another into the words.
 """
 
 from math import inf, isfinite
+from typing import TYPE_CHECKING
 
-import numpy as np
-from numpy.typing import ArrayLike
+if TYPE_CHECKING:
+    from numpy.typing import ArrayLike
 
 __all__ = ["OutsideModelError", "check"]
 
@@ -41,7 +42,7 @@ class OutsideModelError(ValueError):
 
 def check(
     name: str,
-    value: ArrayLike,
+    value: "ArrayLike",
     low: float,
     high: float = inf,
     unit: str = "",
@@ -60,10 +61,12 @@ def check(
     calc.validity.OutsideModelError: lamp time is 25 h; the model holds from 0 up to 24
     """
     if isinstance(value, float | int):
-        # Root finding comes by here: plain floats stay out of numpy.
+        # Root finding comes by here: plain floats stay out of numpy, as does who needs none.
         if low <= value <= high and not (is_open_low and value == low):
             return
         raise OutsideModelError(name, value, low, high, unit, is_open_low=is_open_low)
+    import numpy as np
+
     values = np.asarray(value, dtype=np.float64)
     inside = (values > low if is_open_low else values >= low) & (values <= high)
     if not np.all(inside):

@@ -6,11 +6,14 @@ from pathlib import Path
 
 import pytest
 
+from bot.language.units import convert
 from tests.bot.database.databases import sqlite_of_today
 
 ROOT = Path(__file__).parent.parent
-# Whatever is asked at the console. Pint brings numpy and tomllib; what is multiplied is its own.
+# Whatever is asked at the console: what pint says of units is kept, and tables are too.
 NEVER = (
+    "pint",
+    "tomllib",
     "scipy.optimize",
     "scipy.linalg",
     "discord",
@@ -43,7 +46,7 @@ NEVER_AT_FIRST = (
 )
 HEAT = ("calc.heat.enclosure", "calc.setup.section", "calc.daylight")
 
-NO_ANIMAL = ("calc.naming", "bot.questions.animals", "bot.questions.uv", "bot.queries.uv")
+NO_ANIMAL = ("numpy", "calc.naming", "bot.questions.animals", "bot.questions.uv", "bot.queries.uv")
 
 KINDS = {
     "convert 14in": (*NEVER, *NEVER_AT_FIRST, *STORE, *FREE_WORDS, *ENGINE, *NO_ANIMAL),
@@ -61,8 +64,9 @@ KINDS = {
     "ask how far should a 12% tube be, no screen, bearded dragon": (*NEVER, *STORE),
 }
 # How many modules are loaded at most once it is answered, a few more than there were.
-MOST = {"convert": 535, "help": 445, "temps": 635, "distance": 590, "ask": 715}
-WITH_A_DATABASE = 270
+MOST = {"convert": 350, "help": 350, "temps": 545, "distance": 500, "ask": 630}
+WITH_A_DATABASE = 12
+WITH_THE_STORE = 1065
 _SCRIPT = """
 import contextlib, io, sys
 from bot.__main__ import main
@@ -70,6 +74,12 @@ with contextlib.redirect_stdout(io.StringIO()):
     main(["ask", sys.argv[1]])
 print(*sys.modules, sep="\\n")
 """
+
+
+@pytest.fixture(autouse=True, scope="module")
+def _kept_tables() -> None:
+    """Have what is kept beside the bytecode be there: who asks first of all has to make it."""
+    convert(1.0, "in", "cm")
 
 
 def loaded_after(line: str, folder: Path) -> list[str]:
@@ -105,12 +115,21 @@ def test_a_cold_question_loads_nothing_that_it_does_not_need(line: str, tmp_path
     assert len(loaded) <= MOST[line.partition(" ")[0]]
 
 
-async def test_a_saved_database_brings_its_driver_and_no_migration(tmp_path: Path) -> None:
+async def test_a_saved_database_brings_a_glance_at_it(tmp_path: Path) -> None:
     await sqlite_of_today(tmp_path)
     loaded = loaded_after("convert 14in", tmp_path / "kept")
+    assert "bot.database.glance" in loaded
+    counting = "bot.questions.saved"
+    assert not found(loaded, tuple(name for name in KINDS["convert 14in"] if name != counting))
+    assert len(loaded) <= MOST["convert"] + WITH_A_DATABASE
+
+
+async def test_what_is_kept_brings_its_driver_and_no_migration(tmp_path: Path) -> None:
+    await sqlite_of_today(tmp_path)
+    loaded = loaded_after("mine list", tmp_path / "kept")
     assert "aiosqlite" in loaded
     assert not found(loaded, ("alembic", "asyncpg", "discord", "scipy.optimize", *FREE_WORDS))
-    assert len(loaded) <= MOST["convert"] + WITH_A_DATABASE
+    assert len(loaded) <= WITH_THE_STORE
 
 
 def test_the_bot_starts_without_migrations_and_what_draws(tmp_path: Path) -> None:

@@ -8,11 +8,9 @@ from sqlalchemy import delete, select
 from bot.database.engine import Database
 from bot.database.servers import hold_server
 from bot.database.tables import CountRow
-from bot.saved.counts import Asked, Count, week_of
+from bot.saved.counts import WEEKS_KEPT, Asked, Count, week_of
 
 __all__ = ["Counts"]
-
-WEEKS_KEPT = 104
 
 
 class Counts:

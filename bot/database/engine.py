@@ -14,6 +14,7 @@ from sqlalchemy.ext.asyncio import AsyncEngine, AsyncSession, create_async_engin
 from sqlalchemy.pool import ConnectionPoolEntry
 
 from bot.database.errors import Cause, StoreUnavailableError
+from bot.database.pragmas import BUSY_S, PRAGMAS
 from bot.database.tables import Table
 from bot.database.trouble import cause_of, telling_trouble
 
@@ -22,17 +23,7 @@ __all__ = ["AT_ONCE", "Database", "connect"]
 AT_ONCE = 500
 """So many rows take a few milliseconds to prepare; in between, others are answered."""
 
-BUSY_S = 5.0
 _AGAIN_S = 10.0
-_PRAGMAS = (
-    f"PRAGMA busy_timeout = {round(BUSY_S * 1000)}",
-    "PRAGMA foreign_keys = ON",
-    "PRAGMA journal_mode = WAL",
-    # A write that was confirmed outlives a power cut too; the writes here are few and small.
-    "PRAGMA synchronous = FULL",
-    # What is deleted is overwritten.
-    "PRAGMA secure_delete = ON",
-)
 _HOW, _FILE = "noonstone_begin", "noonstone_file"
 
 
@@ -208,7 +199,7 @@ def _set_pragmas(connection: Any, _: object) -> None:
     connection.isolation_level = None
     cursor = connection.cursor()
     try:
-        for pragma in _PRAGMAS:
+        for pragma in PRAGMAS:
             cursor.execute(pragma)
     except BaseException:
         # Nobody else knows of the connection yet.

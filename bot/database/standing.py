@@ -8,8 +8,9 @@ from sqlalchemy import URL, Connection, text
 
 from bot.database.engine import Database, connect
 from bot.database.errors import Cause, StoreError, StoreTooNewError, StoreUnavailableError
+from bot.database.migrations import versions
 from bot.database.trouble import telling_trouble
-from bot.database.upgrade import present, versions
+from bot.database.upgrade import present
 
 __all__ = ["Standing", "standing_of", "trouble_of"]
 

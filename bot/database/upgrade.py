@@ -1,16 +1,14 @@
 """Bringing a database to today's version, by one process at a time."""
 
-from pathlib import Path
-
 from sqlalchemy import Connection, inspect, text
 
 from bot.database.engine import Database
 from bot.database.errors import StoreTooNewError
+from bot.database.migrations import MIGRATIONS, versions
 from bot.database.trouble import telling_trouble
 
-__all__ = ["present", "upgrade", "versions"]
+__all__ = ["present", "upgrade"]
 
-_MIGRATIONS = Path(__file__).parent / "migrations"
 # Any number will do, as long as every process takes the same one.
 _LOCK = 0x4E_4F_4F_4E
 
@@ -27,12 +25,6 @@ async def upgrade(database: Database, to: str = "") -> None:
         await connection.run_sync(_upgrade, to or versions()[-1])
 
 
-def versions() -> tuple[str, ...]:
-    """Return the versions that this program knows, oldest first."""
-    files = (_MIGRATIONS / "versions").glob("v*.py")
-    return tuple(sorted(file.stem[1:].partition("_")[0] for file in files))
-
-
 def _upgrade(connection: Connection, to: str) -> None:
     version = present(connection)
     if version is not None and version not in versions():
@@ -44,7 +36,7 @@ def _upgrade(connection: Connection, to: str) -> None:
     from alembic.operations import Operations
     from alembic.script import ScriptDirectory
 
-    script = ScriptDirectory(str(_MIGRATIONS))
+    script = ScriptDirectory(str(MIGRATIONS))
     context = MigrationContext.configure(connection)
     missing = list(script.iterate_revisions(to, version or "base"))
     with Operations.context(context):

@@ -2,7 +2,8 @@
 
 Text never reaches pint: it would read 25C as coulombs, 2 ft 6 in as a product, and 9**9**9 as
 work for the rest of the day. Pint gets a number and a unit of its own small registry, which
-holds these units and no others and counts in exact fractions.
+holds these units and no others and counts in exact fractions. What it says is kept beside the
+bytecode, so that a cold question need not load it.
 """
 
 import re
@@ -10,8 +11,13 @@ from decimal import Decimal
 from enum import StrEnum
 from fractions import Fraction
 from functools import cache
+from itertools import product
 from math import isfinite, lcm
+from pathlib import Path
 from typing import Any
+from zlib import crc32
+
+from calc.tables import made_once
 
 __all__ = [
     "Dimension",
@@ -101,6 +107,8 @@ _ALIASES = {
         "l": "l|liter|liters|litre|litres",
     },
 }
+# What else a quantity of a kind is counted in: SI where nobody writes it so.
+_INSIDE = {Dimension.TEMPERATURE_DIFFERENCE: ("K",), Dimension.VOLUME: ("meter ** 3",)}
 # Another side of a size may follow at once: 6ftx2ftx2ft.
 _ENDS = r"(?![a-wyz°]|x(?![0-9]))"
 
@@ -150,37 +158,36 @@ def first_letters(dimension: Dimension) -> frozenset[str]:
 
 
 @cache
-def _registry() -> Any:
+def _lines() -> dict[tuple[str, str], tuple[int, int, int]]:
+    """Return scale and offset between units, in whole numbers over a third."""
+    told = repr((_DEFINITIONS, _ALIASES, _INSIDE))
+    found: dict[tuple[str, str], tuple[int, int, int]] = made_once(
+        Path(__file__), crc32(told.encode()), _asked_of_pint
+    )
+    return found
+
+
+def _asked_of_pint() -> dict[tuple[str, str], tuple[int, int, int]]:
     import pint
 
     registry: Any = pint.UnitRegistry(None, non_int_type=Fraction)
     registry.load_definitions(_DEFINITIONS.strip().splitlines())
-    return registry
 
+    def line(from_unit: str, to_unit: str) -> tuple[int, int, int]:
+        zero, one = (registry.Quantity(Fraction(n), from_unit).to(to_unit) for n in (0, 1))
+        offset = Fraction(zero.magnitude)
+        scale = Fraction(one.magnitude) - offset
+        parts = lcm(scale.denominator, offset.denominator)
+        return int(scale * parts), int(offset * parts), parts
 
-@cache
-def _line(from_unit: str, to_unit: str) -> tuple[Fraction, Fraction]:
-    """Return scale and offset between two units: pint is asked once for each pair."""
-    registry = _registry()
-    at_zero, at_one = (
-        Fraction(registry.Quantity(Fraction(value), from_unit).to(to_unit).magnitude)
-        for value in (0, 1)
-    )
-    return at_one - at_zero, at_zero
-
-
-@cache
-def _whole_line(from_unit: str, to_unit: str) -> tuple[int, int, int]:
-    """Return scale and offset in whole numbers over a third: every answer converts some forty."""
-    scale, offset = _line(from_unit, to_unit)
-    parts = lcm(scale.denominator, offset.denominator)
-    return int(scale * parts), int(offset * parts), parts
+    kinds = ((*_ALIASES[dimension], *_INSIDE.get(dimension, ())) for dimension in Dimension)
+    return {pair: line(*pair) for units in kinds for pair in product(units, repeat=2)}
 
 
 def exact(value: Fraction, from_unit: str, to_unit: str) -> Fraction:
     """Return ``value`` in another unit of the same dimension, exactly."""
-    scale, offset = _line(from_unit, to_unit)
-    return value * scale + offset
+    times, plus, parts = _lines()[from_unit, to_unit]
+    return (value * times + plus) / parts
 
 
 def convert(value: float, from_unit: str, to_unit: str) -> float:
@@ -192,6 +199,6 @@ def convert(value: float, from_unit: str, to_unit: str) -> float:
     amount = float(value)
     if not isfinite(amount):
         raise ValueError(f"{amount} is no amount of {from_unit}")
-    times, plus, parts = _whole_line(from_unit, to_unit)
+    times, plus, parts = _lines()[from_unit, to_unit]
     over, under = Decimal(str(amount)).as_integer_ratio()
     return (over * times + under * plus) / (under * parts)

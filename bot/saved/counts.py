@@ -5,7 +5,9 @@ from enum import StrEnum
 
 from bot.saved.values import Kept
 
-__all__ = ["Asked", "Count", "monday_of", "week_of"]
+__all__ = ["WEEKS_KEPT", "Asked", "Count", "monday_of", "week_of"]
+
+WEEKS_KEPT = 104
 
 
 class Asked(StrEnum):

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from bot.database import FILE_NAME, engine
+from bot.database.pragmas import PRAGMAS
 from bot.database.store import Store
 from bot.fronts.discord.watching import watched
 from tests.discord.answers import Answer
@@ -25,8 +26,8 @@ BROKEN = "Saved data cannot be used here: whoever runs me has to look."
 
 @pytest.fixture
 def _no_patience(monkeypatch: pytest.MonkeyPatch) -> None:
-    pragmas = ("PRAGMA busy_timeout = 50", *engine._PRAGMAS[1:])
-    monkeypatch.setattr(engine, "_PRAGMAS", pragmas)
+    pragmas = ("PRAGMA busy_timeout = 50", *PRAGMAS[1:])
+    monkeypatch.setattr(engine, "PRAGMAS", pragmas)
 
 
 def file_of(tmp_path: Path) -> Path:

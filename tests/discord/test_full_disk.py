@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from bot.database import engine
+from bot.database.pragmas import PRAGMAS
 from bot.database.store import open_store
 from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
@@ -23,8 +24,8 @@ async def test_saving_is_refused_and_everything_else_goes_on(
 ) -> None:
     await (await open_store("", tmp_path)).close()
     # SQLite takes this for a full disk: the file may not grow any more.
-    full = (*engine._PRAGMAS, "PRAGMA max_page_count = 1")
-    monkeypatch.setattr(engine, "_PRAGMAS", full)
+    full = (*PRAGMAS, "PRAGMA max_page_count = 1")
+    monkeypatch.setattr(engine, "PRAGMAS", full)
     store = await open_store("", tmp_path)
     async with world.running(Noonstone(Preferences(), tmp_path, store=store)):
         for number in range(MOST_TRIES):

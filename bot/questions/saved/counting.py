@@ -2,9 +2,7 @@
 
 from collections.abc import Mapping
 
-from bot import guide
 from bot.saved.counts import Asked
-from calc.naming import find
 
 __all__ = ["asked_for"]
 
@@ -20,10 +18,14 @@ def asked_for(command: str, given: Mapping[str, str]) -> tuple[tuple[Asked, str]
         # Else the counts would begin anew with the question that deleted them.
         return ()
     found = [(Asked.QUESTION, command)]
-    animal = find(given.get("animal", ""))
-    if animal is not None:
-        found.append((Asked.ANIMAL, animal.slug))
+    if named := given.get("animal", ""):
+        from calc.naming import find
+
+        animal = find(named)
+        found += [(Asked.ANIMAL, animal.slug)] if animal is not None else []
     if command == "guide":
+        from bot import guide
+
         wish = "-".join(given.get("page", "").lower().split())
         pages = (p.slug for p in guide.pages() if wish in (p.slug, _dashed(p.title)))
         found += [(Asked.PAGE, slug) for slug in pages]

@@ -14,10 +14,11 @@ import pytest
 from sqlalchemy import URL, select, text
 
 from bot.database.engine import connect
+from bot.database.migrations import versions
 from bot.database.reminders import LEASE
 from bot.database.store import Store, open_store_at
 from bot.database.tables import ReminderRow
-from bot.database.upgrade import upgrade, versions
+from bot.database.upgrade import upgrade
 from bot.saved.keeper_file import KeeperExport
 from bot.saved.reminders import MOST_REMINDERS, About, ReminderExport
 from tests.bot.database.databases import Kind, fresh_postgresql, fresh_sqlite

@@ -10,6 +10,7 @@ from sqlalchemy import text
 
 from bot.database import FILE_NAME, engine
 from bot.database.errors import StoreAddressError, StoreTooNewError, StoreUnavailableError
+from bot.database.pragmas import PRAGMAS
 from bot.database.store import open_store, open_store_soon
 from bot.language.quantities import Units
 
@@ -19,7 +20,7 @@ KEEPER = 4_000_000_000_000_001
 @pytest.fixture(autouse=True)
 def _no_pause(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(engine, "_AGAIN_S", 0.0)
-    monkeypatch.setattr(engine, "_PRAGMAS", ("PRAGMA busy_timeout = 50", *engine._PRAGMAS[1:]))
+    monkeypatch.setattr(engine, "PRAGMAS", ("PRAGMA busy_timeout = 50", *PRAGMAS[1:]))
 
 
 @pytest.fixture

@@ -15,9 +15,10 @@ from sqlalchemy import URL, Connection, MetaData, insert, text
 
 from bot.database.engine import Database, connect
 from bot.database.errors import StoreTooNewError, StoreUnavailableError
+from bot.database.migrations import versions
 from bot.database.store import Store, open_store_at
 from bot.database.tables import Table
-from bot.database.upgrade import upgrade, versions
+from bot.database.upgrade import upgrade
 from bot.language.uv_lamps import UvLamp
 from bot.saved.group import OwnLamp
 from bot.saved.group_file import ServerExport

@@ -14,6 +14,7 @@ from bot.ask import ask
 from bot.database import FILE_NAME, engine
 from bot.database.address import address_of
 from bot.database.errors import Cause, StoreUnavailableError
+from bot.database.pragmas import PRAGMAS
 from bot.database.standing import standing_of
 from bot.database.store import Store, open_store, open_store_at, open_store_soon
 from bot.desk import Desk
@@ -139,8 +140,8 @@ async def test_a_server_that_refuses_everybody_is_waited_for(
 async def kept(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> AsyncIterator[Store]:
     # Pages so small that few things fill one.
     small = ("PRAGMA page_size = 512", "PRAGMA busy_timeout = 50")
-    pragmas = (*small, *engine._PRAGMAS[1:])
-    monkeypatch.setattr(engine, "_PRAGMAS", pragmas)
+    pragmas = (*small, *PRAGMAS[1:])
+    monkeypatch.setattr(engine, "PRAGMAS", pragmas)
     store = await open_store("", tmp_path)
     assert (await asked(store, "mine save name:Fern distance:40cm")).status == "ok"
     await store.database.settle()
@@ -151,7 +152,7 @@ async def kept(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> AsyncIterator
 
 def held_to(monkeypatch: pytest.MonkeyPatch, pragma: str) -> None:
     """Have every connection that is opened from now on begin with one more pragma."""
-    monkeypatch.setattr(engine, "_PRAGMAS", (*engine._PRAGMAS, pragma))
+    monkeypatch.setattr(engine, "PRAGMAS", (*PRAGMAS, pragma))
 
 
 async def test_a_locked_file_costs_saved_data_only(kept: Store, tmp_path: Path) -> None:

@@ -10,9 +10,10 @@ from sqlalchemy import URL, make_url, text
 
 from bot.database.engine import connect
 from bot.database.errors import Cause, StoreTooNewError, StoreUnavailableError
+from bot.database.migrations import versions
 from bot.database.standing import standing_of, trouble_of
 from bot.database.store import Store, open_store_at
-from bot.database.upgrade import upgrade, versions
+from bot.database.upgrade import upgrade
 from tests.bot.database.databases import fresh_sqlite
 
 
