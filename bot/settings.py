@@ -1,4 +1,4 @@
-"""Settings from the environment, prefix NOONSTONE_; built by ``__main__`` and nowhere else."""
+"""Settings from the environment, prefix NOONSTONE_; built by ``command_line`` and nowhere else."""
 
 import re
 from collections.abc import Mapping

@@ -144,7 +144,8 @@ _ARROWS = {
         "bot.preferences bot.problems bot.queries bot.question_context bot.questions.animals "
         "bot.questions.saved bot.render bot.reply bot.saying bot.serving bot.settings bot.database"
     ),
-    "bot.__main__": "bot",
+    "bot.__main__": "bot.operating.lightly bot.command_line",
+    "bot.command_line": "bot",
 }
 ARROWS = {room: tuple(rooms.split()) for room, rooms in _ARROWS.items()}
 # third-party package → the rooms that may import it.

@@ -21,7 +21,7 @@ ROOT = Path(__file__).parent.parent.parent.parent
 PLURALS = {"one", "other"}
 # The rooms that say messages.
 SAYING = (
-    "bot/__main__.py",
+    "bot/command_line.py",
     "bot/questions",
     "bot/saying",
     "bot/said_first.py",
