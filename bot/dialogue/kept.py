@@ -108,7 +108,7 @@ def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
     found = told_before(meant, dialogue)
     old, new = dialogue.asked, found.asked
     same = old is not None and new is not None and old.command == new.command
-    lacking = reply.lacking[:1] if reply.status == "problem" else ()
+    lacking = reply.lacking[:1]
     before = tuple(name for name in still_wanted(dialogue, same=same) if name not in lacking)
     return replace(found, offers=reply.offers, wanted=(*before, *lacking), beside=())
 

@@ -81,10 +81,10 @@ class UviQuery(DistanceQuery):
 
 
 class TubeQuery(Query):
-    """Which strengths and lengths suit a place that is fixed."""
+    """Which strengths and lengths suit a place; without a distance, where each strength hangs."""
 
-    distance: Length = Field(examples=["14in"])
-    screen: ScreenOption = Field(examples=["none"])
+    distance: Length | None = Field(None, examples=["14in"])
+    screen: ScreenOption | None = Field(None, examples=["none"])
     animal: AnimalName = Field("", examples=["bearded dragon"])
     uvi: UviRange | None = Field(None, examples=["3-5"])
     enclosure: EnclosureLength | None = Field(None, examples=["4ft"])
@@ -94,6 +94,12 @@ class TubeQuery(Query):
     tubes: TubeCount = Field(1, examples=["1"])
     gap: Length | None = Field(None, examples=["2in"])
     state: StateNames = Field(frozenset(), examples=["young"])
+
+    @classmethod
+    def lacking(cls, given: Mapping[str, str], _own: Own = NOTHING_OWN) -> tuple[str, ...]:
+        """Return what is missing: at a place that is fixed, what is between."""
+        fixed = [name for name in ("distance", "screen") if name not in given]
+        return tuple(fixed) if "distance" in given or "readings" in given else ()
 
 
 def lacking_of_lamp(given: Mapping[str, str], own: Own) -> tuple[str, ...]:

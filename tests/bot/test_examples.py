@@ -39,6 +39,8 @@ def filled(question: str, name: str) -> dict[str, str]:
         whole.pop("readings")
     if question == "distance":
         whole.pop("distance", "")
+    # What is needed beside a distance that is told.
+    whole |= {name: options[name].example for name in command.query.lacking(whole)}
     return whole | ({"animal": name} if "animal" in options else {})
 
 

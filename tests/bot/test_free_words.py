@@ -39,10 +39,16 @@ def test_the_name_of_a_question_may_begin_a_free_sentence() -> None:
 
 
 def test_what_is_missing_is_asked_for_by_the_question_that_was_meant() -> None:
-    reply = ask("which tube for a bearded dragon please", anyone())
+    reply = ask("which tube for a bearded dragon at 12 inches please", anyone())
     assert (reply.command, reply.status) == ("tube", "problem")
-    assert "how far it is from the tube to your animal's back" in reply.answer
-    assert reply.asked == "tube animal:bearded dragon"
+    assert "what is between" in reply.answer
+    assert reply.asked == "tube distance:12 in animal:bearded dragon"
+
+
+def test_a_tube_without_a_distance_is_told_where_it_hangs() -> None:
+    reply = ask("which tube for a bearded dragon please", anyone())
+    assert (reply.command, reply.status, reply.lacking) == ("tube", "ok", ("distance",))
+    assert "12 % or weaker" in reply.answer
 
 
 @pytest.mark.parametrize("line", ["distnace tube:12%", "hello", "distnace 12%", "polished hood"])

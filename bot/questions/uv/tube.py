@@ -1,4 +1,4 @@
-"""Which tube suits a place that is fixed: its strength by the distance, its length by the box.
+"""Which tube suits a place: its strength by the distance, its length by the box.
 
 Words: ``words/<language>/tube.ftl``.
 """
@@ -16,6 +16,7 @@ from bot.questions.uv.shared import UV_CARE, between_row, wish_assumed, wish_row
 from bot.questions.uv.tube_box import BoxFit, box_rows
 from bot.questions.uv.tube_facts import Pick, TubeChosen, tube_chosen
 from bot.questions.uv.tube_picture import tube_picture
+from bot.questions.uv.tube_places import TubePlaces, tell_places, tube_places
 from bot.questions.uv.tubes import length_steps, length_value
 from bot.questions.uv.without_figures import (
     OtherLamp,
@@ -31,16 +32,21 @@ _GUIDE = ("uv-and-heat-together", "screens", "measuring-the-distance")
 _PROBLEMS = (Pick.TOO_NEAR, Pick.NO_TUBE)
 _NOTHING_FITS = (Pick.ALL_WEAK, Pick.ALL_STRONG, Pick.NONE)
 
-Facts = TubeChosen | ThroughPane | OtherLamp
+Facts = TubeChosen | TubePlaces | ThroughPane | OtherLamp
 
 
 def tube(query: TubeQuery, context: Context) -> Facts:
     """Work out which tube suits; of another kind than T5 HO none is chosen."""
-    return without_figures(query, UvLamp.T5_HO, context) or tube_chosen(query, context)
+    without = without_figures(query, UvLamp.T5_HO, context)
+    if without is not None:
+        return without
+    return tube_places(query, context) if query.distance is None else tube_chosen(query, context)
 
 
 def tell(facts: Facts) -> Layered:
     """Tell what to take and what it gives there, then how long it may be."""
+    if isinstance(facts, TubePlaces):
+        return tell_places(facts)
     if not isinstance(facts, TubeChosen):
         return tell_without("tube", facts)
     say = Says("tube", facts)
@@ -189,6 +195,7 @@ TUBE = Command(
     examples=(
         "tube distance:14in screen:none animal:bearded dragon enclosure:4ft",
         "tube distance:30cm screen:passes 55% animal:bearded dragon enclosure:120cm",
+        "tube animal:leopard gecko enclosure:90cm",
     ),
     guide=("uv-and-heat-together", "screens"),
 )

@@ -155,6 +155,7 @@ class TubeChosen(WishedFor, Through):
 
 def tube_chosen(query: TubeQuery, context: Context) -> TubeChosen:
     """Work out what every class gives at the place, what to take, and how long."""
+    assert query.distance is not None
     assert not isinstance(query.screen, Pane)
     screen, at_m = screen_asked(query.screen), query.distance.low
     check_fits(query.length, query.enclosure)

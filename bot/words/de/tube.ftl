@@ -71,6 +71,25 @@ tube-step-distance = Frag card, dann siehst du, wo eine Röhre jeder Stärke hä
 tube-step-measure = Miss von der Unterseite der leuchtenden Röhre bis zum Rücken des Tieres am Sonnenplatz.
 tube-step-meter = Prüf es mit einem UV-Messgerät auf Rückenhöhe: { UVI($wanted, form: "range") } ist richtig. Miss nach jeder Änderung neu.
 
+## Wo kein Abstand genannt ist
+tube-places-head = { $many ->
+    [0] Keine übliche Röhre hat dort Platz.
+   *[other] Nimm T5 HO, { SHARE($strength, form: "given") } oder schwächer.
+  }
+tube-places-each = { $fixture ->
+    [polished] { $net ->
+        [none] Spiegel, kein Gitter: { LENGTH($away, form: "range") }.
+       *[other] Spiegel, über Gitter: { LENGTH($away, form: "range") }.
+      }
+   *[plain] { $net ->
+        [none] Weder Spiegel noch Gitter: { LENGTH($away, form: "range") }.
+       *[other] Kein Spiegel, Gitter: { LENGTH($away, form: "range") }.
+      }
+  }
+tube-places-do = Frag neu mit deinem Abstand.
+tube-places-step-again = Frag noch einmal mit diesem Abstand, damit, was zwischen Röhre und Tier ist, und ob hinter der Röhre ein Spiegel ist.
+tube-places-why = Eine starke Röhre weit weg und eine schwache nah geben gleich viel UV. Es kommt darauf an, wo sie hängen kann. Mit Spiegel und ohne etwas dazwischen ist sie am stärksten, ohne Spiegel über einem Gitter, das 45 % abhält, am schwächsten. Deine liegt dazwischen.
+
 ## Zahlen
 tube-label-place = Platz
 tube-place = { LENGTH($at) } von Röhre bis Rücken, { $through }

@@ -1,4 +1,4 @@
-### Facts: TubeChosen, Suit, OwnThere, ForBox, StandardLong, SuitShown
+### Facts: TubeChosen, TubePlaces, Place, Suit, OwnThere, ForBox, StandardLong, SuitShown
 
 tube-title = { $animal ->
     [none] Which tube for this place
@@ -70,6 +70,25 @@ tube-step-box = How long is the enclosure? Ask again with it, such as enclosure:
 tube-step-distance = Ask card to see where a tube of each strength must hang.
 tube-step-measure = Measure from the underside of the lit tube to the animal's back where it basks.
 tube-step-meter = Check with a UV meter at back height: { UVI($wanted, form: "range") } is right. Measure again after every change.
+
+## Where no distance was told
+tube-places-head = { $many ->
+    [0] No usual tube has a place there.
+   *[other] Choose T5 HO, { SHARE($strength, form: "given") } or weaker.
+  }
+tube-places-each = { $fixture ->
+    [polished] { $net ->
+        [none] Mirror, no mesh: { LENGTH($away, form: "range") }.
+       *[other] Mirror, over mesh: { LENGTH($away, form: "range") }.
+      }
+   *[plain] { $net ->
+        [none] No mirror, no mesh: { LENGTH($away, form: "range") }.
+       *[other] No mirror, mesh: { LENGTH($away, form: "range") }.
+      }
+  }
+tube-places-do = Ask again with your own distance.
+tube-places-step-again = Ask again with that distance, with what is between tube and animal, and whether there is a mirror behind the tube.
+tube-places-why = A strong tube far away and a weak one close by give the same UV. What decides is where it can hang. A mirror and no mesh is the strongest there is; no mirror over a mesh that blocks 45 % is the weakest usual one. Yours lies between.
 
 ## Numbers
 tube-label-place = Place

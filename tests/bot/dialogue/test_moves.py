@@ -108,12 +108,11 @@ def test_the_place_of_a_reading_is_no_danger_of_its_own() -> None:
 
 
 def test_what_was_asked_once_is_not_asked_again() -> None:
-    told = list(replies("what tube for my royal python", "4x2x2", "no idea"))
+    told = list(replies("how many watts for my corn snake", "no idea", "no idea"))
     first, second, third = map(render_brief, told)
-    assert first.startswith("How far")
-    assert second.startswith("What is between")
-    assert "needs UV index" in third
-    assert "Still open: how far away it is." in third
+    assert first.startswith("How warm is the room")
+    assert second.startswith("How far")
+    assert "Still open: how warm the room is." in third
 
 
 def test_the_answer_goes_on_where_what_was_open_is_told_at_last() -> None:

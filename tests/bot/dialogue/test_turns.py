@@ -141,7 +141,7 @@ def test_one_thing_is_asked_at_a_time_and_what_cannot_wait_stays() -> None:
     written: list[str] = []
     lines = ["what tube for a crested gecko", "10 in", "sorry i meant 10 cm"]
     converse(iter(lines), written.append, ANYONE)
-    assert written[0] == "How far is it from the tube to your animal's back?\n\n"
+    assert written[0].startswith("Choose T5 HO, 6 % or weaker.")
     assert written[1].startswith("What is between tube and animal")
     assert "at least 8 in (20 cm)" in written[2]
 
