@@ -106,7 +106,7 @@ def read_side(text: str, at: int, dimension: Dimension | None) -> Side | None:
         side = replace(side, value=side.value + Fraction(1, 2))
     if alias is None or dimension is None:
         return side
-    side = replace(side, unit=unit_named(alias, dimension))
+    side = Side(side.value, unit_named(alias, dimension), side.end, side.doubt)
     half = _HALF_MORE.match(text, side.end)
     if half and side.value.denominator == 1:
         return replace(side, value=side.value + Fraction(1, 2), end=half.end())

@@ -130,7 +130,8 @@ def _names(dimension: Dimension) -> dict[str, str]:
 
 def unit_named(alias: str, dimension: Dimension) -> str:
     """Return the canonical unit of an alias that ``alias_pattern`` matched."""
-    return _squeezed(dimension)[_squeeze(alias)]
+    squeezed = _squeezed(dimension)
+    return squeezed.get(alias) or squeezed[_squeeze(alias)]
 
 
 @cache
@@ -187,7 +188,8 @@ def _asked_of_pint() -> dict[tuple[str, str], tuple[int, int, int]]:
 def exact(value: Fraction, from_unit: str, to_unit: str) -> Fraction:
     """Return ``value`` in another unit of the same dimension, exactly."""
     times, plus, parts = _lines()[from_unit, to_unit]
-    return (value * times + plus) / parts
+    over, under = value.as_integer_ratio()
+    return Fraction(over * times + under * plus, under * parts)
 
 
 def convert(value: float, from_unit: str, to_unit: str) -> float:

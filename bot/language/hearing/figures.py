@@ -104,6 +104,9 @@ class Figure:
     @property
     def unit(self) -> str | None:
         """Return the unit that was written."""
+        last = self.sides[-1].unit
+        if last or len(self.sides) == 1:
+            return last
         return next((side.unit for side in reversed(self.sides) if side.unit), None)
 
 
@@ -202,9 +205,7 @@ def _side(text: str, at: int, closing: frozenset[int]) -> tuple[str, Side] | Non
     best: tuple[str, Side] | None = None
     number = _NUMBER.match(text, at) or _WORDED.match(text, at)
     letter = text[number.end() : number.end() + 1] if number else ""
-    for dimension in _DIMENSIONS:
-        if letter and letter not in first_letters(dimension):
-            continue
+    for dimension in _dimensions(letter) if letter else _DIMENSIONS:
         side = read_side(text, at, dimension)
         if side is None or side.unit is None or _is_no_unit(text, at, side, closing):
             continue
@@ -305,6 +306,12 @@ def _size(text: str, at: int, closing: frozenset[int]) -> Figure | None:
     kind = "size" if len(sides) == 3 else "cross"
     end = tail.end() if tail else last
     return Figure(kind, tuple(sides), text[at:end].strip(), at, end)
+
+
+@cache
+def _dimensions(letter: str) -> tuple[Dimension, ...]:
+    """Return the dimensions of which a unit may start with a character."""
+    return tuple(each for each in _DIMENSIONS if letter in first_letters(each))
 
 
 @cache

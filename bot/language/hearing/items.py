@@ -2,8 +2,8 @@
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 from zlib import crc32
 
 import numpy as np
@@ -41,49 +41,48 @@ _GROUPS: Mapping[str, int] = {
 _NO_GROUP = 4
 # What may be a temperature without its unit.
 _COLDEST, HOTTEST = 14, 150
+_DEGREES = "degrees"
+_KIN = {"temperature": _DEGREES, **dict.fromkeys(("size", "cross", "volume"), "home")}
 
 
-@dataclass(frozen=True, slots=True)
-class Item:
-    """A figure, or one side of a pair such as 106/80, whose role is asked."""
+class Item(NamedTuple):
+    """A figure, or one side of a pair such as 106/80, whose role is asked.
+
+    ``unit`` is its unit, or what it is; ``kin`` what it is like: a home is told by sides or by its
+    volume, and what may be a temperature is ``degrees``.
+    """
 
     figure: Figure
     start: int
     end: int
     value: float
+    unit: str
+    kin: str
     side: int = -1
-
-    @property
-    def unit(self) -> str:
-        """Return its unit, or what it is."""
-        return self.figure.unit or self.figure.kind
 
     @property
     def may_be_degrees(self) -> bool:
         """Whether it may be a temperature."""
-        kind = self.figure.kind
-        bare = kind == "plain" and _COLDEST <= self.value <= HOTTEST
-        return bare or kind in ("temperature", "degrees", "pair", "row")
-
-    @property
-    def kin(self) -> str:
-        """What it is like: a home is told by sides or by its volume."""
-        if self.may_be_degrees:
-            return "degrees"
-        kind = self.figure.kind
-        return "home" if kind in ("size", "cross", "volume") else kind
+        return self.kin == _DEGREES
 
 
 def items_of(scene: Scene) -> list[Item]:
     """Return what the roles of a text are asked of, in order."""
     found: list[Item] = []
     for figure in scene.figures:
-        if figure.kind not in ("pair", "row"):
-            found.append(Item(figure, figure.start, figure.end, float(figure.low)))
+        kind = figure.kind
+        unit = figure.unit or kind
+        if kind not in ("pair", "row"):
+            value = float(figure.low)
+            kin = _KIN.get(kind, kind)
+            if kind == "plain" and _COLDEST <= value <= HOTTEST:
+                kin = _DEGREES
+            found.append(Item(figure, figure.start, figure.end, value, unit, kin))
             continue
         for side, match in enumerate(_NUMBER.finditer(figure.text)):
             start, end = figure.start + match.start(), figure.start + match.end()
-            found.append(Item(figure, start, end, float(figure.sides[side].value), side))
+            value = float(figure.sides[side].value)
+            found.append(Item(figure, start, end, value, unit, _DEGREES, side))
     return found
 
 

@@ -9,6 +9,7 @@ from bot.language.glossary import glossed
 from bot.language.hearing.corrections import with_corrections
 from bot.language.hearing.figures import Figure, figures_of
 from bot.language.hearing.lexicon import Mark, Names, known_phrases, marks_of, tokens_of
+from bot.language.hearing.past import changes_in
 from bot.language.hearing.placed import Placed, Words
 from bot.language.hearing.scene import Scene
 from bot.language.hearing.told_once import told_once
@@ -61,7 +62,8 @@ def laid_out(text: str, names: Names) -> Scene:
     tokens = Words(_WORD.finditer(lower))
     sentences = _ends(lower, _SENTENCE)
     clauses = sorted({*sentences, *_ends(lower, _CLAUSE, figures)})
-    scene = Scene(plain, Placed(kept[:MOST_MARKS]), figures, tokens, sentences, clauses)
+    changes = changes_in(lower)
+    scene = Scene(plain, Placed(kept[:MOST_MARKS]), figures, tokens, sentences, clauses, changes)
     return with_corrections(scene)
 
 

@@ -34,26 +34,21 @@ _AFTER = 3000
 
 @dataclass(frozen=True, slots=True)
 class Linked:
-    """A figure with the chance of each role [1], and of each standing if it has a role [1]."""
+    """A figure with the chance of each role [1], and of each standing if it has a role [1].
+
+    ``role`` is the likeliest one, ``chance`` how likely it is.
+    """
 
     item: Item
     roles: Mapping[str, float]
     stands: Mapping[str, float]
-
-    @property
-    def role(self) -> str:
-        """The likeliest role."""
-        return max(self.roles, key=self.roles.__getitem__)
-
-    @property
-    def chance(self) -> float:
-        """How likely that is."""
-        return self.roles[self.role]
+    role: str
+    chance: float
 
     def stands_as(self, *standings: Standing) -> float:
         """Return how likely it stands in one of these ways, if it tells anything."""
         some = 1.0 - self.stands[NO_ROLE]
-        return sum(self.stands[standing.value] for standing in standings) / max(some, 1e-9)
+        return sum(self.stands[standing] for standing in standings) / max(some, 1e-9)
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,8 +95,11 @@ class Linker:
     ) -> NDArray[np.float64]:
         """Return the chances of labels, each figure's summed over those of the one before."""
         weights = self.weights[:, columns]
-        buckets = np.stack([steps_after(after, label) for label in labels], axis=1)
-        given = _shares(told[:, None, :] + weights[self.row[buckets]].sum(axis=2) * scale)
+        # Many figures of a text follow the one before them in one way.
+        ways, way = np.unique(after, axis=0, return_inverse=True)
+        buckets = np.stack([steps_after(ways, label) for label in labels], axis=1)
+        follows = weights[self.row[buckets]].sum(axis=2) * scale
+        given = _shares(told[:, None, :] + follows[way.reshape(-1)])
         first = weights[self.row[steps_after(after[:1], FIRST)]].sum(axis=1)[0]
         here = _shares(told[0] + first * scale)
         chances = [here]
@@ -145,13 +143,17 @@ def linked_roles(scene: Scene, items: Sequence[Item], read: Mapping[int, str]) -
         return []
     model = _model()
     roles, stands = model.chances(features(scene, items, read), steps(scene, items))
+    best = [model.roles[place] for place in roles.argmax(axis=1).tolist()]
+    told = zip(items, roles.tolist(), stands.tolist(), best, roles.max(axis=1), strict=True)
     return [
         Linked(
             item,
-            dict(zip(model.roles, map(float, of_role), strict=True)),
-            dict(zip(model.stands, map(float, standing), strict=True)),
+            dict(zip(model.roles, of_role, strict=True)),
+            dict(zip(model.stands, standing, strict=True)),
+            role,
+            float(chance),
         )
-        for item, of_role, standing in zip(items, roles, stands, strict=True)
+        for item, of_role, standing, role, chance in told
     ]
 
 

@@ -65,8 +65,9 @@ def hear(text: str, names: Names) -> Heard:
     first = listened(text, names)
     scene, facts, asked, aside = first.scene, first.facts, first.asked, first.aside
     if scene.figures:
-        read = {item.start: first.read(item) for item in items_of(scene)}
-        facts, asked, not_so = second_opinion(scene, read, facts, asked)
+        items = items_of(scene)
+        read = {item.start: first.read(item) for item in items}
+        facts, asked, not_so = second_opinion(scene, items, read, facts, asked)
         aside = [*aside, *not_so]
     return settled(scene, facts, asked, aside)
 

@@ -1,13 +1,16 @@
 """Whether a figure is of before: by the words around it, and by the figure that came after it."""
 
 import re
+from bisect import bisect_left
+from collections.abc import Sequence
+from typing import Protocol
 
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.placed import Placed
 from bot.language.hearing.word_lists import word_list
 
-__all__ = ["is_only_asked", "is_past", "stands_now"]
+__all__ = ["changes_in", "is_only_asked", "is_past", "stands_now"]
 
 # A figure of before, beside the one of now: 16in away (was 22in).
 _WAS = re.compile(
@@ -77,9 +80,42 @@ _NONE = frozenset[str]()
 _ON_THE = re.compile(r"(?: (?:on|at|in|of|the|his|her|my))*\s")
 
 
-def is_past(text: str, marks: Placed[Mark], figures: Placed[Figure], figure: Figure) -> bool:
+# Every word that one of the patterns for a figure of before needs, and how far it may stand away.
+_CHANGE = re.compile(
+    r"\b(?:was|were|been|had|fell|dropped|said|showed|hung|sat|went|got|ran|used|before|previously"
+    r"|originally|initially|yesterday|first|last|ago|swapped|traded|exchanged|switched|died|broke"
+    r"|blew|failed|burned|burnt|down|up|typed|wrote|put|lowered|raised|moved|turned|dimmed|lifted"
+    r"|changed)\b"
+)
+_BACK = 90
+
+
+def changes_in(text: str) -> list[int]:
+    """Return where words stand without which no figure is one of before; the last is no place."""
+    return [*(match.start() for match in _CHANGE.finditer(text)), len(text) + _BACK + _FURTHEST]
+
+
+def _tells_a_change(places: Sequence[int], start: int, end: int) -> bool:
+    """Say whether such a word stands near enough to a figure to make it one of before."""
+    return places[bisect_left(places, start - _BACK)] <= end + _FURTHEST
+
+
+class _Told(Protocol):
+    """A text with its marks, its figures, and where words stand for what was before."""
+
+    marks: Placed[Mark]
+    figures: Placed[Figure]
+    changes: list[int]
+
+    @property
+    def text(self) -> str: ...
+
+
+def is_past(told: _Told, figure: Figure) -> bool:
     """Say whether a figure is of before: (was 22in); it was 125, now its back to 104."""
-    start, end = figure.start, figure.end
+    text, start, end = told.text, figure.start, figure.end
+    if not _tells_a_change(told.changes, start, end):
+        return False
     if _WAS.search(text, max(0, start - 24), start):
         return True
     if _SWAPPED.search(text, max(0, start - 30), start) and _FOR.match(text, end):
@@ -88,7 +124,7 @@ def is_past(text: str, marks: Placed[Mark], figures: Placed[Figure], figure: Fig
         return True
     if _OF_THE_DEAD.search(text, max(0, start - 80), start):
         return True
-    return stands_now(text, marks, figures, figure) is not None
+    return stands_now(text, told.marks, told.figures, figure) is not None
 
 
 def stands_now(

@@ -74,6 +74,13 @@ class Words:
         self._starts = [start for _, start, _ in spans]
         self._ends = [end for _, _, end in spans]
 
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._texts)
+
+    def around(self, at: int) -> tuple[int, int]:
+        """Return how many words begin before a place, and how many end there or before."""
+        return bisect_left(self._starts, at), bisect_right(self._ends, at)
+
     def within(self, start: int, end: int) -> list[str]:
         """Return the words from ``start`` to ``end``."""
         return self._texts[bisect_left(self._starts, start) : bisect_right(self._ends, end)]

@@ -54,7 +54,7 @@ _READ = frozenset(("temperature", "degrees", "plain"))
 _ASKED_FOR = frozenset(("percent", "power"))
 # What turns the rest of a clause into a wish, a question, a plan, or back into what is.
 _TURNS = frozenset(("restart", "wish", "asked", "intent"))
-_CONTENT = frozenset(("mesh", "lid", "reflector", "lamp", "tube", "heat", "control", "night_heat"))
+_SAID = _NOT | {"mesh", "lid", "reflector", "lamp", "tube", "heat", "control", "night_heat"}
 
 
 @dataclass(slots=True)
@@ -67,6 +67,7 @@ class Scene:
     tokens: Words
     sentence_ends: list[int]
     clause_ends: list[int]
+    changes: list[int]
     taken: set[int] = field(default_factory=set)
     supposing: bool = False
     read: dict[int, Fact | Ask] = field(default_factory=dict)
@@ -147,7 +148,7 @@ class Scene:
         start = max(self.sentence(part.start)[0], part.start - _REACH)
         if self.denial(part):
             return Standing.NOT
-        if isinstance(part, Figure) and is_past(self.text, self.marks, self.figures, part):
+        if isinstance(part, Figure) and is_past(self, part):
             return Standing.WAS
         if isinstance(part, Figure) and is_only_asked(self.text, part.start, part.end):
             return Standing.ASKED
@@ -240,7 +241,7 @@ class Scene:
         )
 
     def _denied_by(self, part: Part, start: int) -> Mark | None:
-        content = self.before(part.start, _CONTENT | {"not"}, start)
+        content = self.before(part.start, _SAID, start)
         if content is None or self._ended(content.end, part.start):
             return None
         turn = self._turned(part, start)

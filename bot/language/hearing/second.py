@@ -1,16 +1,17 @@
 """The second opinion on figures: what was learned, beside what the listeners made of them."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from bot.facts import Say
 from bot.language.hearing.distances import TO_WHAT
 from bot.language.hearing.facts import GONE, Ask, Fact, FactName, Standing
-from bot.language.hearing.items import items_of
+from bot.language.hearing.items import Item
 from bot.language.hearing.learned import NO_ROLE, Linked, linked_roles
 from bot.language.hearing.made import made_of
 from bot.language.hearing.scene import Scene
 from bot.language.hearing.temperatures import DEGREES, is_setting, is_way
+from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure
 
 __all__ = ["ROLES", "reading_of", "second_opinion"]
@@ -74,16 +75,19 @@ def reading_of(row: Fact | Ask | None, apart: Fact | Ask | None = None) -> str:
 
 
 def second_opinion(
-    scene: Scene, read: Mapping[int, str], facts: list[Fact], asked: list[Ask]
+    scene: Scene,
+    items: Sequence[Item],
+    read: Mapping[int, str],
+    facts: list[Fact],
+    asked: list[Ask],
 ) -> tuple[list[Fact], list[Ask], list[Fact]]:
     """Return the facts and questions with what was learned, and what it holds to be not so now.
 
-    ``read`` is what the listeners made of each figure, by its start.
+    ``read`` is what the listeners made of each of the figures, by its start.
     """
     by_figure = dict(scene.read)
     aside: list[Fact] = []
     degrees = _degrees_of(facts)
-    items = items_of(scene)
     named = any(fact.name is FactName.ANIMAL for fact in facts)
     told_enough = len(items) >= _FEWEST or (named and len(items) > 1)
     found = linked_roles(scene, items, read)
@@ -93,6 +97,8 @@ def second_opinion(
         row = by_figure.get(one.item.figure.start)
         row = row if not isinstance(row, Fact) or row in facts else None
         if isinstance(row, Ask) and row.name not in _OPEN:
+            continue
+        if row is None and _is_price(scene, one):
             continue
         if isinstance(row, Fact):
             if row.name not in ROLES or one.item.side >= 0 or _holds(scene, one, row):
@@ -132,6 +138,12 @@ def _holds(scene: Scene, one: Linked, fact: Fact) -> bool:
     return chance * so >= _HELD or (one.chance < _AGAINST and so >= _NOT_NOW)
 
 
+def _is_price(scene: Scene, one: Linked) -> bool:
+    """Say whether a number is a price: 120 quid."""
+    figure = one.item.figure
+    return figure.kind == "plain" and scene.next_word(figure.end) in word_list("prices")
+
+
 def _is_sure(one: Linked) -> bool:
     chance = one.chance * one.stands_as(Standing.IS)
     return one.role != NO_ROLE and chance >= _AGAINST
@@ -144,7 +156,7 @@ def _is_gone(scene: Scene, one: Linked) -> bool:
 
 
 def _likeliest(one: Linked) -> Standing:
-    return max(_NOT_SO, key=lambda standing: one.stands[standing.value])
+    return max(_NOT_SO, key=lambda standing: one.stands[standing])
 
 
 def _degrees_of(facts: Iterable[Fact]) -> str | None:
@@ -161,7 +173,7 @@ def _may_be_read(scene: Scene, one: Linked) -> bool:
     """Say whether a figure is likely a reading, of whichever place."""
     if scene.next_word(one.item.figure.end) in _WEIGHED or is_way(scene, one.item.figure):
         return False
-    chance = sum(one.roles.get(name.value, 0.0) for name in DEGREES)
+    chance = sum(one.roles.get(name, 0.0) for name in DEGREES)
     return chance * one.stands_as(Standing.IS) >= _ASKED and not is_setting(scene, one.item.figure)
 
 
