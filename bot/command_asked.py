@@ -16,8 +16,10 @@ __all__ = ["command_of", "no_such_command"]
 _FEWEST_WORDS = 3
 # The question that takes any words.
 _FREE = "ask"
-# Two words may ask too: what next.
-_ASKS = re.compile(r"\s*(?:what|what'?s|was|how|wie|why|warum)\s+\w", re.I)
+# Two words may ask too: what next, ceramic do?
+_ASKS = re.compile(
+    r"\s*(?:(?:what|what'?s|was|how|wie|why|warum)\s+\w|\w+\s+[^\W\d]\w*\s*\?)", re.I
+)
 _OPTION = re.compile(r"(?<!\S)[A-Za-z_-]+[:=]\S")
 
 

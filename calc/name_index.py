@@ -27,6 +27,7 @@ __all__ = [
     "folded",
     "index",
     "listed_names",
+    "name_rows",
     "names_with_targets",
     "own_index",
     "own_words",
@@ -118,9 +119,10 @@ class Words:
     kinds: Mapping[str, tuple[str, ...]]
     ends: tuple[str, ...]
     no_ends: frozenset[str]
+    no_slips: frozenset[str]
 
 
-# Words of names that mean something else after an animal: turtle, box 4 ft; gecko, day 80.
+# They mean something else after an animal: turtle, box 4 ft; gecko, day 80.
 _NEVER_TURNED = frozenset(("box", "day"))
 
 
@@ -154,6 +156,7 @@ def words_around() -> Words:
         kinds={kind: tuple(last.split()) for kind, last in table["kinds"].items()},
         ends=tuple(table["glued"]["ends"].split()),
         no_ends=_folded_words(table["glued"]["others"]),
+        no_slips=_folded_words(table["no_slips"]["words"]),
     )
 
 
@@ -178,9 +181,8 @@ def listed_names() -> Mapping[str, Entry]:
 @cache
 def word_index() -> tuple[frozenset[str], frozenset[str]]:
     """Return the folded words that names begin with, and all words of names."""
-    first: set[str] = set()
-    every: set[str] = set()
-    for words, _, _ in _rows():
+    first, every = set[str](), set[str]()
+    for words, _, _ in name_rows():
         for form in (words, *plurals_of(words)):
             first.add(form[0])
             every.update(form)
@@ -212,7 +214,7 @@ def own_words(names: tuple[str, ...]) -> frozenset[str]:
 
 
 @cache
-def _rows() -> tuple[tuple[tuple[str, ...], Known | WithoutTargets | Several, str], ...]:
+def name_rows() -> tuple[tuple[tuple[str, ...], Known | WithoutTargets | Several, str], ...]:
     """Return every name as its folded words, with what it means and its part of the list."""
     return tuple((_words_of(name), what, kind) for name, what, kind in _names())
 
@@ -250,7 +252,7 @@ def _entries() -> Iterator[tuple[str, Entry]]:
         yield whole, entry
         plurals += [("".join(form), entry) for form in plurals_of(words)]
     yield from plurals
-    for words, what, _ in _rows():
+    for words, what, _ in name_rows():
         if isinstance(what, Known) and len(words) == 2 and words[0] not in _NEVER_TURNED:
             for end in ("", "s"):
                 yield f"{words[1]}{end}{words[0]}", Entry(what, 2, turned=True)
@@ -259,7 +261,7 @@ def _entries() -> Iterator[tuple[str, Entry]]:
 def _listed() -> Iterator[tuple[str, Entry, tuple[str, ...]]]:
     """Yield every name of the list, its folded words in one, and what it means."""
     around = words_around()
-    for words, what, kind in _rows():
+    for words, what, kind in name_rows():
         whole = "".join(words)
         slang = kind == "slang" and len(words) == 1 and words[0] not in around.plain_slang
         pet_name = kind == "slang" and len(words) == 1

@@ -111,6 +111,7 @@ GIVES: Mapping[str, Collection[str]] = {
     "uv": ("uvb", "any uv"),
     "light": ("any light", "visible light"),
     "night": ("at night", "nights"),
+    "use": ("purpose", "what for", "used for"),
 }
 NEEDS: Mapping[str, Collection[str]] = {
     "uv": ("uvb", "any uv", "whether uv"),

@@ -43,6 +43,16 @@ _OTHER = (
         r"\b(?:live together|same tank|cohab\w*|tank ?mates?|roommates?|two in one|get along)\b"
         r"|\b(?:shar(?:e|ing)|together in)\b.*\b(?:tank|viv\w*|enclosure|cage)"
     ),
+    r"\b(?:wormer|wormers|de-?worm\w*|antibiotics?|medicat\w*|medicines?)\b",
+    (
+        r"\b(?:what|which) (?:kind|species|sort|type) (?:of \w+ )?(?:is|are) (?:this|it|he|she)\b"
+        r"|\b(?:found|caught|spotted|saw)\b.*\bwhat (?:is (?:it|this|that|he|she)|are they)\b"
+        r"|\bidentif\w+"
+    ),
+    (
+        r"\b(?:two|2|three|several|both) (?:fe)?males?\b.*\b(?:together|fight\w*|share|same)\b"
+        r"|\bmy (?:dogs?|cats?)\b.*\b(?:bark\w*|star(?:es?|ing)|jumps?|scratch\w*|afraid|scared)\b"
+    ),
     r"\bhow (?:old|big|long do|heavy|much (?:is|are|for))\b",
     r"\b(?:banana|apple|grape|lettuce|kale|carrot|tomato|strawberr|blueberr|honey|cheese)\w*\b",
     r"\b(?:lifespan|live for|full grown|grow\w*|fat|obese|overweight)\b",

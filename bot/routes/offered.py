@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
 
+from bot import guide
 from bot.facts import Name, Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_length
@@ -41,6 +42,13 @@ class Offered:
 
 
 @dataclass(frozen=True, slots=True)
+class ToRead:
+    """A page of the guide, or its part, by its title."""
+
+    title: str
+
+
+@dataclass(frozen=True, slots=True)
 class AboutLamp:
     """A kind of lamp that may be meant, and the question about it."""
 
@@ -66,7 +74,8 @@ def offer(
     beside those of the questions.
     """
     animal = asked.animal_for_examples(context)
-    told_of = {name: filled(name, asked) for name in names[:_MOST]}
+    names = names[: _MOST - min(len(parts), 1)]
+    told_of = {name: filled(name, asked) for name in names}
     examples = [
         example_of(name, typed_all(values), animal, context) for name, values in told_of.items()
     ]
@@ -74,18 +83,28 @@ def offer(
         Question("guide", {"page": page, "part": part} if part else {"page": page})
         for page, part in parts
     ]
-    if (near := page_near(asked)) and not reading:
+    if (near := page_near(asked)) and not reading and len(examples) < _MOST:
         reading = [Question("guide", {"page": near})]
+    reading = reading[: _MOST - len(examples)]
     told = tuple(
         Say("ask-offer", Offered(purpose_of(each.command), each.line())) for each in examples
     )
     told += tuple(Say("ask-read", ForExample(page.line())) for page in reading)
-    offers = [*examples, *reading]
-    near_pages = [*(page for page, _ in parts), *(record_of(name).page for name in names[:_MOST])]
-    found = _choice(told, offers, [*pages, *near_pages])
+    short = (
+        *(purpose_of(each.command) for each in examples),
+        *(Say("ask-read-of", ToRead(_title(page, context.language))) for page in reading),
+    )
+    near_pages = [*(page for page, _ in parts), *(record_of(name).page for name in names)]
+    found = _choice(told, [*examples, *reading], [*pages, *near_pages], short)
     page, part = parts[0] if parts else ("", "")
     read = Question("guide", {"page": page, "part": part} if part else {"page": page})
     return replace(found, perhaps=Question(names[0], told_of[names[0]]) if names else read)
+
+
+def _title(page: Question, language: str) -> str:
+    """Return what a page of the guide, or a part of it, is called."""
+    slug, part = str(page.values["page"]), page.values.get("part")
+    return str(part) if part else guide.page(slug, language).title
 
 
 def offer_lamps(asked: Asked) -> Layered:
@@ -102,13 +121,16 @@ def offer_lamps(asked: Asked) -> Layered:
     return _choice(lines, [*offers], [record_of("lamp").page, "heat-sources"])
 
 
-def _choice(lines: tuple[Say, ...], offers: list[Question], pages: list[str]) -> Layered:
+def _choice(
+    lines: tuple[Say, ...], offers: list[Question], pages: list[str], short: tuple[Say, ...] = ()
+) -> Layered:
+    """Return the choice of several questions, ``short`` as the brief says each of them."""
     several = len(lines) > 1
     return Layered(
         command="ask",
         status="problem",
         title=Say("ask-title-which" if several else "ask-title-this"),
-        brief=Brief(Say("ask-unsure" if several else "ask-unsure-this"), steps=lines),
+        brief=Brief(Say("ask-unsure" if several else "ask-unsure-this"), steps=short or lines),
         steps=lines,
         guide=tuple(dict.fromkeys(pages)),
         offers=tuple(offers),

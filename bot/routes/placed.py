@@ -20,6 +20,9 @@ _DOUBTS = (
     r"\b(?:too|to) (?:hot|cold|warm|cool|high|low|much)\b|\b(?:ok\w*|fine|alright|safe|bad|good"
     r"|enough|right|dangerous)\b"
 )
+_READ = r"\b(?:it'?s|it is|sits|reads|is at) (?:at )?\d"
+_OWN = rf"\bmy (?!\w* ?(?:breeder|friend|vet|shop|store|seller))|{_READ}"
+_TOO = r"\b(?:too?|zu) (?:hot|cold|warm|cool)\b"
 _PLACE = (
     r"\b(?:bask\w*|spot|rock|surface|hide|side|end|night\w*|overnight|water|pool|lamp|bulb|mat|gun"
     r"|floor|outside|outdoors|garden|substrate|tile|bath|body|shed|winter)\b"
@@ -37,14 +40,18 @@ def placed_nowhere(asked: Asked) -> Routed | Layered | None:
     room = asked.told.measure(FactName.ROOM)
     degrees = asked.degrees or _bare(asked)
     told = asked.warmth or asked.uv or asked.at_a_distance or asked.lamps
-    if not animal or told or asked.says(_PLACE):
+    if told or asked.says(_PLACE):
         return None
+    if not animal:
+        # Whether it is too hot hangs on whom it is for: that is asked.
+        asks_whom = degrees and asked.says(_TOO) and not room and not asked.unclear_animal
+        return Routed("needs", {}) if asks_whom else None
     # With a unit it is a measure, without one its option knows whether it tells its own.
     value = read_temperature(degrees) if degrees == asked.degrees != "" else degrees
     doubted = value if asked.says(_DOUBTS) else ""
-    if isinstance(doubted, Measure) and _is_nowhere_right(doubted, animal):
-        # What is wrong wherever it was read is told at once.
-        return None
+    if isinstance(doubted, Measure) and (place := _wrong_everywhere(doubted, animal)):
+        # What is wrong wherever it was read is told at once, where it was read and not advised.
+        return Routed("temps", {"animal": animal, place: doubted}) if asked.says(_OWN) else None
     if (room or doubted) and _wants_none(animal):
         return Routed("temps", {"animal": animal, "cool": room.value if room else doubted})
     if room or not doubted:
@@ -73,15 +80,24 @@ def _wants_none(animal: str) -> bool:
     return found is not None and found.needs_no_basking
 
 
-def _is_nowhere_right(degrees: Measure, animal: str) -> bool:
-    """Say whether no place by day wants a temperature: colder or hotter than each."""
+def _wrong_everywhere(degrees: Measure, animal: str) -> str:
+    """Return the place by day that comes nearest to a temperature that none wants; else ""."""
     found = _listed(animal)
-    places = () if found is None else (found.basking_surface_c, found.warm_air_c, found.cool_air_c)
-    wanted = [place for place in places if place is not None]
+    if found is None:
+        return ""
+    places = (
+        ("basking", found.basking_surface_c),
+        ("warm", found.warm_air_c),
+        ("cool", found.cool_air_c),
+    )
+    wanted = [(name, place) for name, place in places if place is not None]
     if not wanted:
-        return False
-    coldest, hottest = min(one.low for one in wanted), max(one.high for one in wanted)
-    return degrees.high < coldest or degrees.low > hottest
+        return ""
+    coldest = min(wanted, key=lambda row: row[1].low)
+    hottest = max(wanted, key=lambda row: row[1].high)
+    if degrees.high < coldest[1].low:
+        return coldest[0]
+    return hottest[0] if degrees.low > hottest[1].high else ""
 
 
 def _listed(animal: str) -> Animal | None:

@@ -1,5 +1,7 @@
 """Which quantity free words ask for: what the first sentence of the answer tells."""
 
+import re
+
 from bot.routes.asked import Asked
 
 __all__ = ["asks_if_right", "gives_asked", "need_asked"]
@@ -37,6 +39,12 @@ _GIVES = (
     ("light", r"\b(?:any|give\w*|make\w*|emit\w*|produce\w*) (?:\w+ )?light\b", ""),
     ("night", r"\bnights?\b|\bovernight\b", ""),
 )
+_FOR_USE = (
+    r"\bwhat\b.{0,24}\b(?:do|does|is|are)\b.*\b(?:for|do|good for|used for)\W*$"
+    r"|\b(?:do|does|good for|for what|used for)\W*$|\bwhat (?:do|does)\b.*\bdo\b"
+    r"|\bwhen (?:do|would|should|to) \w* ?(?:use|need)\b"
+)
+_FOR_USE_DE = re.compile(r"\b(?:wofür|wozu|was (?:macht|bringt|kann|tut))\b")
 _YES_OR_NO = r"\b(?:does|do|will|can|could|is|are)\b|\binstead of\b|\bwithout\b"
 _IS_RIGHT = (
     r"\b(?:is|are|would|will)\b.*"
@@ -62,6 +70,8 @@ def need_asked(asked: Asked) -> str:
 
 def gives_asked(asked: Asked) -> str:
     """Return what is asked of a kind of lamp; nothing where it is whether it is any good."""
+    if asked.says(_FOR_USE) or _FOR_USE_DE.search(asked.typed):
+        return "use"
     if not asked.says(_YES_OR_NO):
         return ""
     found = (name for name, said, other in _GIVES if asked.says(said) and not _says(asked, other))

@@ -18,7 +18,6 @@ from bot.language.hearing.facts import LampKind
 from bot.language.normal import normalise
 from bot.layered import Layered
 from bot.preferences import Context
-from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.queries.typed import typed_all
 from bot.questions.animals import animals_meant
@@ -33,6 +32,7 @@ from bot.routes.asked import Asked
 from bot.routes.beyond import BEYOND, asks_to_buy, is_beyond, not_mine
 from bot.routes.filled import filled, is_asked_freely
 from bot.routes.missing import Lacking, still_needed
+from bot.routes.of_another import of_another
 from bot.routes.offered import offer, offer_lamps
 from bot.routes.pages import page_asked, page_explaining
 from bot.routes.part import part_answering, part_asked
@@ -40,14 +40,12 @@ from bot.routes.perhaps import possible
 from bot.routes.placed import placed_nowhere
 from bot.routes.rule import tube_at_a_place
 from bot.routes.rules import fitting
-from bot.routes.second import OFF, Opinion, likely_of, sure_of
+from bot.routes.second import OFF, Opinion, likely_of, sure_of, torn_between
 from bot.routes.strangers import other_pet, stranger_in, stranger_told
 
 __all__ = ["asked_in", "lacking_reply", "route"]
 
 _FEWEST_FACTS = 2
-# What of the needs of another animal answers a question that has no figures for this one.
-_OF_NEEDS = {"needs": "", "tube": "uvi", "distance": "uvi", "uvi": "uvi", "night": "night"}
 # Lamps that give UV and no warmth worth asking about.
 _OF_UV_ALONE = frozenset(
     (LampKind.T5_HO, LampKind.T5, LampKind.T8, LampKind.COMPACT, LampKind.UV_LED)
@@ -68,7 +66,7 @@ def route(query: AskQuery, context: Context, *, by_rule: bool = False) -> Routed
     if asked.without_figures:
         return _without_figures(asked, context)
     if stranger := stranger_in(asked):
-        return which_asked(stranger, ())
+        return _unknown(stranger, _tried(asked, context))
     if asked.unclear_animal:
         return _unclear_animal(asked, asked.unclear_animal, context)
     return _found(asked, context)
@@ -76,16 +74,15 @@ def route(query: AskQuery, context: Context, *, by_rule: bool = False) -> Routed
 
 def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Layered:
     """Return the question that is asked, for no animal yet; else which animal is meant."""
-    try:
-        found = _found(asked.for_animal(asked.animal_for_examples(context)), context)
-    except NotUnderstoodError:
-        found = None
+    found = _tried(asked.for_animal(asked.animal_for_examples(context)), context)
     of_itself = isinstance(found, Routed) and _is_told_of(found)
     if of_itself and isinstance(found, Routed) and found.command == "guide":
         # A page that only sentences like it lead to says nothing of an animal nobody knows.
         of_itself = _by_rule(asked, context) is not None
-    if not about.among and not of_itself:
-        return which_asked(about.words, about.among)
+    if isinstance(found, Layered) and found.title is BEYOND:
+        return found
+    if not about.among and not (of_itself and isinstance(found, Routed) and not _is_about(found)):
+        return _unknown(about.words, found)
     if isinstance(found, Routed):
         values = {name: value for name, value in found.values.items() if name != "animal"}
         # How hot it may be for the few that it may be knows the question itself.
@@ -96,6 +93,20 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Laye
         both = Behind(which_animal(about.words, about.among), found.brief.head)
         return replace(found, brief=replace(found.brief, head=Say("refused-behind", both)))
     return found or which_asked(about.words, about.among)
+
+
+def _tried(asked: Asked, context: Context) -> Routed | Layered | None:
+    """Return what the words ask; None where they ask nothing."""
+    try:
+        return _found(asked, context)
+    except NotUnderstoodError:
+        return None
+
+
+def _unknown(name: str, found: Routed | Layered | None) -> Layered:
+    """Return that an animal is not known; the same may be asked of another."""
+    told = which_asked(name, ())
+    return replace(told, perhaps=of_another(found)) if isinstance(found, Routed) else told
 
 
 def _is_told_of(found: Routed) -> bool:
@@ -110,20 +121,14 @@ def _is_about(found: Routed) -> bool:
 
 def _without_figures(asked: Asked, context: Context) -> Routed | Layered:
     """Return the question that an animal without figures leaves open, else that there are none."""
-    try:
-        found = _found(asked, context)
-    except NotUnderstoodError:
-        found = None
+    found = _tried(asked, context)
     if isinstance(found, Routed) and not _is_about(found):
         return found
     if isinstance(found, Layered) and found.title is BEYOND:
         return found
     told = unfigured("ask", asked.without_figures)
     # The same may be asked of another animal.
-    if isinstance(found, Routed) and found.command in _OF_NEEDS:
-        about = found.values.get("about", _OF_NEEDS[found.command])
-        return replace(told, perhaps=Question("needs", {"about": about} if about else {}))
-    return told
+    return replace(told, perhaps=of_another(found)) if isinstance(found, Routed) else told
 
 
 def _found(asked: Asked, context: Context) -> Routed | Layered:
@@ -131,7 +136,11 @@ def _found(asked: Asked, context: Context) -> Routed | Layered:
     if isinstance(ruled, Layered) and ruled.title is not BEYOND and ruled.offers:
         # Of which place a temperature is, or which lamp is meant, nothing learned can know.
         return ruled
-    if sure := sure_of(asked, _said_by(ruled)):
+    opinion = _said_by(ruled)
+    sure = sure_of(asked, opinion)
+    if (sure is None or ruled is None) and (both := torn_between(asked, opinion)):
+        return _offered(both, asked, context)
+    if sure:
         if sure.name == "lamp" and len(asked.lamps) > 1:
             return offer_lamps(asked)
         return not_mine(asked, context) if sure.name == OFF else _as_meant(sure, asked, context)
@@ -140,17 +149,25 @@ def _found(asked: Asked, context: Context) -> Routed | Layered:
     if stranger := stranger_told(asked):
         return which_asked(stranger, ())
     likely = likely_of(asked)
-    names = (*(one.name for one in likely if _can_be_offered(one.name)), *possible(asked))
-    parts = [
-        (one.page, guide.heading_in(one.page, one.part, context.language))
-        for one in likely
-        if one.page
-    ]
-    if names or parts:
-        return offer(tuple(dict.fromkeys(names)), asked, context, parts=parts)
+    also = possible(asked)
+    if also or any(one.page or _can_be_offered(one.name) for one in likely):
+        return _offered(likely, asked, context, also)
     if asked.about_an_animal:
         return offer(_OF_ANY_ANIMAL, asked, context, "when-to-call-a-vet")
     raise NotUnderstoodError(asked.said, Say("wanted-question"), _EXAMPLE, "question")
+
+
+def _offered(
+    opinions: Sequence[Opinion], asked: Asked, context: Context, also: Sequence[str] = ()
+) -> Layered:
+    """Return the choice of what words may ask; ``also`` are questions that they may mean too."""
+    names = (*(one.name for one in opinions if _can_be_offered(one.name)), *also)
+    parts = [
+        (one.page, guide.heading_in(one.page, one.part, context.language))
+        for one in opinions
+        if one.page
+    ]
+    return offer(tuple(dict.fromkeys(names)), asked, context, parts=parts)
 
 
 def _can_be_offered(name: str) -> bool:

@@ -16,6 +16,7 @@ __all__ = [
     "HEAT",
     "HEAT_LAMP",
     "HOME",
+    "HOURS",
     "HOW_DEEP",
     "HOW_FAR",
     "IN_UNITS",
@@ -185,4 +186,13 @@ ONE_OR_OTHER = (
 IN_UNITS = (
     r"\bconvert\b|\b(?:in|to|into|as) (?:an? )?(?:°?[cf]|inch(?:es)?|cm|mm|met(?:er|re)s?|feet|ft"
     r"|centi\w+|fahrenheit|celsius)\b|\bhow many (?:inches|cm|centim\w+|feet|mm)\b"
+)
+HOURS = (
+    r"\bhow (?:many hours|long)\b.*\b(?:lights?|uv\w*|lamps?|bulbs?|on|day)\b|\btimer\b"
+    r"|\b(?:day ?length|photoperiod|(?:light|night) cycle)\b"
+    r"|\bhours? of (?:\w+ )?(?:light|uv\w*|day\w*)\b"
+    r"|\b(?:whole|all|entire|every) day\b|\bwhen\b.*\blights?\b.*\b(?:on|off)\b"
+    r"|\bwhat time\b.*\b(?:lights?|uv\w*|lamps?)\b|\bhow long is (?:the|a) day\b"
+    r"|\b(?:lights?|day|days|hours)\b.*\b(?:winter|summer|seasons?|all year)\b"
+    r"|\b(?:winter|summer|seasons?)\b.*\b(?:lights?|days?|hours)\b"
 )

@@ -18,6 +18,7 @@ from bot.routes.rule import (
     HEAT,
     HEAT_LAMP,
     HOME,
+    HOURS,
     HOW_DEEP,
     HOW_FAR,
     IN_UNITS,
@@ -112,17 +113,7 @@ _RULES = (
     ),
     Rule(
         "hours",
-        (
-            (
-                r"\bhow (?:many hours|long)\b.*\b(?:lights?|uv\w*|lamps?|bulbs?|on|day)\b|\btimer\b"
-                r"|\b(?:day ?length|photoperiod|(?:light|night) cycle)\b"
-                r"|\bhours? of (?:\w+ )?(?:light|uv\w*|day\w*)\b"
-                r"|\b(?:whole|all|entire|every) day\b|\bwhen\b.*\blights?\b.*\b(?:on|off)\b"
-                r"|\bwhat time\b.*\b(?:lights?|uv\w*|lamps?)\b|\bhow long is (?:the|a) day\b"
-                r"|\b(?:lights?|day|days|hours)\b.*\b(?:winter|summer|seasons?|all year)\b"
-                r"|\b(?:winter|summer|seasons?)\b.*\b(?:lights?|days?|hours)\b"
-            ),
-        ),
+        (HOURS,),
         r"\b(?:new|last|lasts|replac\w+|wait|burn\w*|before i|good for|keep for)\b",
         lambda a: not a.warmth,
     ),
@@ -178,7 +169,10 @@ _RULES = (
         "night",
         (
             r"\bnight\w*|\bovernight\b",
-            r"\b(?:need\w*|heat\w*|cold\w*|warm\w*|drops?|falls?|gets?|goes|ok\w*|temp\w*|cool)\b",
+            (
+                r"\b(?:need\w*|heat\w*|cold\w*|warm\w*|drops?|falls?|gets?|goes|ok\w*|temp\w*|cool"
+                r"|bad|good|fine|safe|alright|right|enough|normal)\b"
+            ),
         ),
         r"\b(?:lights?|uv\w*|lamps?|bulbs?)\b.*\b(?:on|off)\b",
         lambda a: not a.uv and not a.lamps and not a.warmth,
@@ -217,10 +211,16 @@ _RULES = (
         "lamp",
         (ASKS,),
         r"\bhow (?:far|high|close|many)\b|\b(?:expires?|lasts?|lifespan|worn|wears?)\b"
-        r"|\bwhich temp|\bdistance\b",
+        r"|\b(?:what|which) temp|\btemps? (?:for|should)\b|\bdistance\b",
         lambda a: bool(a.lamps) and not a.warmth and not a.told.tube and not a.readings,
     ),
     Rule("tube", (UV, ONE_OR_OTHER), when=lambda a: not a.warmth),
+    Rule(
+        "distance",
+        (UV, r"\benough\b|\btoo (?:strong|weak|much|little)\b"),
+        HEAT,
+        lambda a: a.told.tube is not None and not tube_at_a_place(a) and bool(a.told.animal),
+    ),
     Rule(
         "tube",
         (

@@ -13,7 +13,7 @@ from bot.routes.beyond import asks_to_buy
 from bot.routes.learned import Meant, labels, meant
 from bot.routes.pages import SO_FAR
 
-__all__ = ["OFF", "Opinion", "likely_of", "sure_of", "turn_of"]
+__all__ = ["OFF", "Opinion", "likely_of", "sure_of", "torn_between", "turn_of"]
 
 OFF = "off"
 """Stands for what is no question for this bot."""
@@ -35,6 +35,8 @@ _READ = (FactName.BASKING, FactName.WARM, FactName.COOL, FactName.NIGHT)
 # Who writes more, or tells several figures, tells a set-up, and rules know that better.
 _FEWEST_WORDS, _MOST_WORDS, _FEW_FIGURES = 2, 40, 2
 _WORD = re.compile(r"[^\W\d_]{2}")
+# What a rule found is at odds with this chance of it, and one opinion with the next.
+_HARDLY, _AT_ODDS, _NEXT = 0.03, 0.8, 0.4
 # Of fewer words nobody knows what they are not about.
 _SURE_OFF, _FEWEST_OFF = 0.7, 5
 
@@ -79,6 +81,30 @@ def sure_of(asked: Asked, ruled: Opinion | None) -> Opinion | None:
     if first.name == OFF and (few or _is_of_sun(ruled)):
         return None
     return first if chance >= _least(found, first, ruled, figures) else None
+
+
+def torn_between(asked: Asked, ruled: Opinion | None) -> tuple[Opinion, ...]:
+    """Return what words may ask where a rule and what was learned are at odds, or that with itself.
+
+    Nothing where either is surer, where a hazard is told, or where figures tell a set-up.
+    """
+    figures = sum(any(sign.isdigit() for sign in word) for word in asked.words.split())
+    if not _has_words(asked) or figures > _FEW_FIGURES or _tells_readings(asked):
+        return ()
+    found = [(opinion, one.chance) for one in meant(asked) if (opinion := _opinion(one))]
+    found = [(one, chance) for one, chance in found if one.name != OFF]
+    if not found or (ruled is not None and (ruled.name == OFF or _is_unlearned(ruled))):
+        return ()
+    first, chance = found[0]
+    if ruled is not None:
+        of_rule = sum(one for opinion, one in found if opinion.is_as(ruled))
+        torn = chance >= _AT_ODDS and of_rule < _HARDLY and not first.is_as(ruled)
+        both: tuple[Opinion, ...] = (ruled, first)
+    else:
+        torn = len(found) > 1 and chance >= _SURE and found[1][1] >= _NEXT
+        both = tuple(one for one, _ in found[:2])
+    told = torn and any(not alarm.asked for alarm in listen(asked.said))
+    return both if torn and not told else ()
 
 
 def _least(found: tuple[Meant, ...], first: Opinion, ruled: Opinion | None, figures: int) -> float:

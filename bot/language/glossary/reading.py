@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from bot.language.glossary.table import NUMBER, Run, Table, forms, rank, table
@@ -16,6 +16,14 @@ _JOINT = re.compile(r"[ \t]*[-./]?[ \t]*\Z")
 # 30,5 but not a list: 30,24,18.
 _COMMA = re.compile(r"(?<![\d.,])(\d{1,3}),(\d{1,2})(?![\d]|[.,]\d)")
 _HYPHEN = re.compile(r"(?<=\w)-(?=[^\W\d_])")
+# Two sides of a box in words: 140 auf 70, 120 mal 60 mal 60.
+_SIDES = re.compile(
+    r"(?<![\d.,%])(?P<unit>(?P<one>[1-9]\d{1,2})(?: ?cm)? )(?P<by>auf|mal) "
+    r"(?=(?P<other>[1-9]\d{1,2})(?![\d.,]| ?(?:°|grad|%|uhr|h\b|w\b|watt)))",
+    re.I,
+)
+_NO_BOX = re.compile(r"von|temp|sonnen|spot|kühl|warm|wärm|nacht|grad|bask|uvi|index|watt", re.I)
+_SHORTEST_SIDE, _BACK = 40, 24
 _LONGEST = 2000
 _LONGEST_WORD = 40
 _SHORTEST_SLIPPED = 6
@@ -55,11 +63,24 @@ def glossed(text: str) -> Normal:
     tongue = tongue_of(text[:_LONGEST])
     if tongue is Tongue.ENGLISH:
         return plain
+    told = _SIDES.sub(_by, plain.text)
+    plain = replace(plain, text=told, metric=told != plain.text)
     known = table(Tongue.GERMAN)
     pieces = list(_pieces(plain.text, known, surely=tongue is None))
     if tongue is None and not pieces:
         return plain
     return _rewritten(plain, pieces)
+
+
+def _by(sides: re.Match[str]) -> str:
+    """Return a side of a box with a sign behind it, as long as it was: 140 auf 70."""
+    one, word = int(sides["one"]), sides["by"]
+    # "35 auf 30" may tell of degrees: sides are round, and told of nothing that is warm.
+    round_sides = one >= _SHORTEST_SIDE and not one % 5 and not int(sides["other"]) % 5
+    before = sides.string[max(0, sides.start() - _BACK) : sides.start()]
+    if word.lower() == "auf" and (not round_sides or _NO_BOX.search(before)):
+        return sides[0]
+    return f"{sides['unit']} x  "
 
 
 def _pieces(text: str, known: Table, *, surely: bool) -> Iterator[_Piece]:

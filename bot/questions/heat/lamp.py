@@ -70,7 +70,10 @@ class LampGives(Enum):
 
 @dataclass(frozen=True, slots=True)
 class LampKind:
-    """One kind of lamp or heater; ``uv_lamp`` is what a question about its distance calls it."""
+    """One kind of lamp or heater; ``uv_lamp`` is what a question about its distance calls it.
+
+    ``for_use``: what it is for was asked, not whether it is any good for the basking spot.
+    """
 
     slug: str
     lamp: Name
@@ -80,6 +83,7 @@ class LampKind:
     uv_lamp: str | None
     source: str
     gives: LampGives | None = None
+    for_use: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +111,8 @@ def lamp(query: LampQuery, context: Context) -> LampKind | LampKinds | LampUnkno
         return LampKinds(tuple(map(_told, kinds)), tuple(kind.source for kind in kinds))
     kind = find_heat_source(query.kind) or find_heat_source(glossed(query.kind).text)
     if kind is not None:
-        return replace(_told(kind), gives=_gives(kind, query.about))
+        for_use = query.about == "use"
+        return replace(_told(kind), gives=_gives(kind, query.about), for_use=for_use)
     names = [name for kind in kinds for name in (kind.name, *kind.aliases)]
     near = closest(query.kind.lower(), names)
     lamps = tuple(_name(kind) for kind in kinds)
@@ -175,14 +180,18 @@ def _kind_told(facts: LampKind) -> Layered:
     own = Care(Say.of("lamp-care", facts.slug), Say.of("lamp-mind", facts.slug), Weight.STEP)
     leave_off = (say("step-tonight"),) if facts.next is LampNext.LEAVE_OFF else ()
     alone = facts.gives in (LampGives.HEAT_ALONE, LampGives.NIGHT)
+    if facts.for_use:
+        head = Say.of("lamp-place", facts.slug)
+    else:
+        head = say.by("gives", facts.gives) if facts.gives else _head(facts)
     return Layered(
         command="lamp",
         title=say("title"),
         brief=Brief(
-            head=say.by("gives", facts.gives) if facts.gives else _head(facts),
+            head=head,
             range=() if alone else (Say.of("lamp-short", facts.slug),),
-            assumed=() if facts.gives else (say("scope-short"),),
-            steps=(_do(facts),),
+            assumed=() if facts.gives or facts.for_use else (say("scope-short"),),
+            steps=() if facts.for_use else (_do(facts),),
         ),
         steps=(*leave_off, _step(facts)),
         numbers=(

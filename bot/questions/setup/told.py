@@ -15,6 +15,7 @@ from bot.language.uv_lamps import UvLamp
 from bot.queries.options import OwnTube
 from bot.queries.query import Query
 from bot.questions.setup.own_told import own_told
+from bot.questions.setup.warmest import as_warmest
 from bot.saved.group import NOTHING_OWN, Own
 from calc.name_index import own_words, word_index
 from calc.naming import Found, Known, Several, Unplaced, WithoutTargets, named, names_in
@@ -256,7 +257,7 @@ def told_by(words: str, query: Query, own: Own = NOTHING_OWN) -> SetUpTold:
             facts[said.name] = (*facts.get(said.name, ()), _said(said))
     settled |= {FactName.SCREEN} if named_own.screens else set()
     unclear = tuple(ask for ask in heard.questions if ask.name not in settled)
-    return SetUpTold(facts, unclear, tuple(facts), own)
+    return SetUpTold(as_warmest(facts, own.names), unclear, tuple(facts), own)
 
 
 def _of_one(heard: Heard) -> Heard:

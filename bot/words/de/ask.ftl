@@ -7,14 +7,15 @@ ask-title-this = Meinst du das?
 ask-title-beyond = Keine Frage für mich
 
 ## Mehrere Fragen können gemeint sein
-ask-unsure = Ich bin nicht sicher, was du wissen willst. Kopier die Zeile, die passt, mit deinem Tier und deinen Zahlen.
-ask-unsure-this = Ich bin nicht sicher, was du wissen willst. Wenn es das ist, kopier die Zeile, mit deinem Tier und deinen Zahlen.
+ask-unsure = Ich bin nicht sicher, was du meinst. Was davon ist es?
+ask-unsure-this = Ich bin nicht sicher, was du meinst. Ist es das?
 ask-offer = { $purpose }: { $example }
 ask-where = Wo liest du das ab? Jeder Platz hat seinen eigenen Bereich.
 ask-where-basking = Am Sonnenplatz: { $example }
 ask-where-cool = In der Luft der kühlen Seite: { $example }
 ask-where-room = Nachts im Zimmer: { $example }
 ask-read = Mehr dazu: { $example }
+ask-read-of = Lies: { $title }
 ask-about-lamp = Zu { NAME($lamp, form: "dat") }: { $example }
 
 ## Etwas fehlt

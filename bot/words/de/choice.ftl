@@ -89,6 +89,7 @@ choice-tile = Fliese
 choice-tube = Röhre
 choice-turned = gedreht
 choice-usual = wie üblich
+choice-use = Verwendung
 choice-uv = UV
 choice-uv-tube = UV-Röhre
 choice-uvi = UV-Index

@@ -234,7 +234,7 @@ option-surface-glass = hast du durch Glas gemessen: yes oder no
 
 ## lamp
 option-lamp-kind = die Art der Lampe oder des Heizers; ohne Angabe kommen alle
-option-lamp-about = was du davon wissen willst: uv, light oder night
+option-lamp-about = was du davon wissen willst: uv, light, night oder use
 
 ## ask
 option-ask-question = deine Frage in eigenen Worten

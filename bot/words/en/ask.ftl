@@ -1,4 +1,4 @@
-### Facts: AboutLamp, AnimalsMeant, ForExample, ForOne, Needed, NotFor, Offered
+### Facts: AboutLamp, AnimalsMeant, ForExample, ForOne, Needed, NotFor, Offered, ToRead
 ### What is said to a question in the asker's own words that is not answered at once.
 
 ask-title-which = Which one do you mean?
@@ -8,14 +8,15 @@ ask-title-this = Do you mean this?
 ask-title-beyond = Not a question for me
 
 ## Several questions may be meant
-ask-unsure = I am not sure what you want to know. Copy the line that fits, with your own animal and figures.
-ask-unsure-this = I am not sure what you want to know. If it is this, copy the line, with your own animal and figures.
+ask-unsure = I am not sure what you mean. Which is it?
+ask-unsure-this = I am not sure what you mean. Is it this?
 ask-offer = { $purpose }: { $example }
 ask-where = Where do you read that? Each place has its own range.
 ask-where-basking = On the basking spot: { $example }
 ask-where-cool = In the air of the cool end: { $example }
 ask-where-room = In the room at night: { $example }
 ask-read = Read about it: { $example }
+ask-read-of = Read: { $title }
 ask-about-lamp = About { NAME($lamp, form: "a") }: { $example }
 
 ## Something is missing

@@ -89,6 +89,7 @@ choice-tile = tile
 choice-tube = tube
 choice-turned = turned
 choice-usual = usual
+choice-use = use
 choice-uv = uv
 choice-uv-tube = uv tube
 choice-uvi = uvi

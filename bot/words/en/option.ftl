@@ -234,7 +234,7 @@ option-surface-glass = did you shoot through glass: yes or no
 
 ## lamp
 option-lamp-kind = the kind of lamp or heater; nothing lists them all
-option-lamp-about = what you want to know of it: uv, light or night
+option-lamp-about = what you want to know of it: uv, light, night or use
 
 ## ask
 option-ask-question = your question in your own words

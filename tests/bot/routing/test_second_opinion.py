@@ -16,7 +16,7 @@ from bot.routes.filled import is_asked_freely
 from bot.routes.learned import meant
 from bot.routes.routing import asked_in
 from bot.routes.second import OFF, Opinion, likely_of, sure_of
-from tests.bot.routing.training import digest, sentences
+from tests.bot.routing.training import digest, ordinary, sentences
 
 
 def _asked(text: str) -> Asked:
@@ -27,6 +27,10 @@ def _asked(text: str) -> Asked:
 def test_the_model_was_made_from_the_sentences_that_are_here() -> None:
     with as_file(files("bot.routes") / "learned.npz") as path, np.load(path) as kept:
         assert str(kept["digest"]) == digest()
+
+
+def test_ordinary_words_are_those_of_the_sentences_that_are_here() -> None:
+    assert (files("bot.routes") / "ordinary.txt").read_text(encoding="ascii") == ordinary()
 
 
 @pytest.mark.parametrize("label", sorted({label for _, label in sentences()}))
