@@ -32,6 +32,7 @@ from bot.routes.of_light import (
     white_lamps,
 )
 from bot.routes.of_sky import sky_hour, sky_latitude, sky_month, sky_place
+from bot.routes.of_two import distance_of_one, distance_of_other, one_tube, other_tube
 from bot.routes.quantity import asks_if_right, gives_asked, need_asked
 from bot.routes.rule import tells_anything
 from calc.heat.sources_of_heat import find_heat_source
@@ -187,6 +188,8 @@ _HEARD: Final[dict[str, Callable[[Asked], object]]] = {
     "box": lambda a: _value(a.told.size),
     "degrees": lambda a: a.degrees,
     "degrees_doubted": lambda a: a.degrees if a.told.animal and asks_if_right(a) else "",
+    "distance_of_one": distance_of_one,
+    "distance_of_other": distance_of_other,
     "fading_lamp": _fading,
     "gap_of_tubes": lambda a: _measured(a.told, FactName.GAP) if a.told.tubes > 1 else None,
     "given_asked": _given_asked,
@@ -203,6 +206,8 @@ _HEARD: Final[dict[str, Callable[[Asked], object]]] = {
     "lux": lux_in,
     "lux_by": lux_by,
     "need_asked": need_asked,
+    "one_tube": one_tube,
+    "other_tube": other_tube,
     "only_the_animal": lambda a: "" if tells_anything(a) else a.told.animal,
     "readings": _readings,
     "reflector": lambda a: _value(a.told.reflector),

@@ -7,6 +7,7 @@ are not forced into one; they may still offer several questions.
 from bot.language.hearing import FactName
 from bot.routes.asked import Asked
 from bot.routes.of_sky import OF_SUN, OUTSIDE, sky_latitude, sky_month
+from bot.routes.of_two import two_at_a_place
 from bot.routes.quantity import asks_if_right
 from bot.routes.rule import (
     ANY_UV,
@@ -68,6 +69,7 @@ _RULES = (
             ),
         ),
     ),
+    Rule("compare", (), when=lambda a: two_at_a_place(a) and not a.warmth),
     Rule("convert", (ONLY_A_FIGURE,), when=lambda a: bool(a.amount)),
     Rule("convert", (IN_UNITS,), when=lambda a: bool(a.amount) and not a.told.animal),
     Rule("surface", (r"\bguns?\b|\binfra ?red\b",), when=lambda a: bool(a.degrees and a.surface)),
@@ -177,11 +179,7 @@ _RULES = (
         r"\b(?:lights?|uv\w*|lamps?|bulbs?)\b.*\b(?:on|off)\b",
         lambda a: not a.uv and not a.lamps and not a.warmth,
     ),
-    Rule(
-        "night",
-        (),
-        when=only_the_night,
-    ),
+    Rule("night", (), when=only_the_night),
     Rule(
         "needs",
         (),
