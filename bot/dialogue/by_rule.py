@@ -28,6 +28,12 @@ __all__ = ["meant_by_rule"]
 # What comes next after a check is asked of the same set-up.
 _CHECK, _AFTER_CHECK, _NEEDS, _PLACE = "check", "next", "needs", "distance"
 
+# Pages behind which a length is how far a heat lamp is.
+_OF_HEAT_LAMPS = (
+    *("basking-lamps", "heat-sources", "the-basking-spot", "dimmers-and-wattage"),
+    *("answers-about-lamps", "answers-about-dimming"),
+)
+
 
 def meant_by_rule(
     dialogue: Dialogue,
@@ -96,7 +102,8 @@ def _by_what_it_tells(
     before, known = dialogue.asked, dialogue.known
     name, values = (before.command, before.values) if before else ("", {})
     place = told.get(_PLACE, Units.IN) if name in OF_UV else None
-    if found := by_facts(line, context, place=place, before=name):
+    spoken_of = "lamp" if dialogue.page in _OF_HEAT_LAMPS and name not in OF_UV else name
+    if found := by_facts(line, context, place=place, before=spoken_of):
         if found.command == "distance" and not before and _PLACE in known:
             found = Question("uvi", {_PLACE: known[_PLACE], **found.values})
         unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE))

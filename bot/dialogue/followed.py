@@ -7,6 +7,7 @@ from bot.dialogue.doing import OPTIONS, Doer, Meant, ways
 from bot.dialogue.following import Does, does, line_after
 from bot.dialogue.kept import Dialogue
 from bot.dialogue.phrases import asks
+from bot.dialogue.places import place_named
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import FactName
 from bot.layered import Layered
@@ -34,6 +35,7 @@ _CHOICE = "talk-either"
 _OF_UNITS = ("cm", "c", "in", "f", "unit")
 _SAYS_IT_AGAIN = ("again", "cm", "c", "in", "f", "unit", "no idea")
 
+_OF_A_WAY = frozenset(("distance", "uvi"))
 # What is asked on about is answered too where it changes the question before.
 _ASKED_OF = {"mesh": "screen", "glass": "screen", "compact": "lamp", "size": "enclosure"}
 _IN_WORDS = ("watts", "enclosure", "lid", "lamp", "hours", "measured")
@@ -60,7 +62,10 @@ def meant_by(
         one.chance >= _BEARS_OUT and agrees_with(one.key, by_rule, dialogue.asked) for one in likely
     ):
         return None
-    if by_rule is not None and _tells_what_was_asked_for(by_rule, dialogue):
+    if by_rule is not None and (
+        _tells_what_was_asked_for(by_rule, dialogue)
+        or _is_a_bare_number_of(by_rule, line, dialogue)
+    ):
         return None
     if likely and unclear == "off" and likely[0].key == "t:off":
         return None
@@ -81,6 +86,14 @@ def _tells_what_was_asked_for(found: Question, dialogue: Dialogue) -> bool:
     return same and any(
         name in found.values and before is not None and name not in before.values for name in wanted
     )
+
+
+def _is_a_bare_number_of(found: Question, line: str, dialogue: Dialogue) -> bool:
+    """Say whether a number without unit and place changes what the answer before was about."""
+    before = dialogue.asked
+    if before is None or found == before or not only_number(line) or place_named(line):
+        return False
+    return found.command == before.command or {found.command, before.command} <= _OF_A_WAY
 
 
 def _figures_first(likely: tuple[Does, ...], line: str) -> tuple[Does, ...]:

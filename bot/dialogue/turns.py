@@ -24,6 +24,7 @@ from bot.dialogue.by_rule import meant_by_rule
 from bot.dialogue.changes import after_move, read_again, reading_placed
 from bot.dialogue.either import OTHER, chosen_of, lamps_named, other_named, the_other, turned
 from bot.dialogue.figures import without_lengths
+from bot.dialogue.heater import heater_asked
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
 from bot.dialogue.phrases import begun_anew, greets, since_now
@@ -154,6 +155,8 @@ def _by_both(
     # It is loaded where a conversation goes on.
     from bot.dialogue.followed import meant_by
 
+    if heater := heater_asked(dialogue, line):
+        return heater
     found = meant_by_rule(dialogue, line, told, context, preferences)
     if learned := meant_by(dialogue, line, found, told, context, preferences):
         return learned
