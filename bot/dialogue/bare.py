@@ -29,7 +29,8 @@ __all__ = [
 NO_FIGURE = (
     r"(?:years?|yrs?|months?|mo|weeks?|days?|hours?|hrs?|min(?:utes?)?|jahre?n?|monate?n?|wochen?"
     r"|tage?n?|stunden?|minuten?|bucks|dollars?|euros?|pounds?|quid|people|times|mal"
-    r"|gal(?:lons?)?|lit(?:er|re)s?|liter|percent|prozent|watts?|w|grams?|gramm|kilos?|kg|g)"
+    r"|gal(?:lons?)?|lit(?:er|re)s?|liter|percent|prozent|uhr|o'?clock|am|pm|watts?|w|grams?"
+    r"|gramm|kilos?|kg|g)"
 )
 """What a number counts that is neither a length nor a temperature."""
 _ALONE = re.compile(

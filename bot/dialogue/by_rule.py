@@ -11,7 +11,7 @@ from bot.dialogue.fragments import change_wished, changed_by
 from bot.dialogue.heat_told import doubted_there
 from bot.dialogue.kept import Dialogue
 from bot.dialogue.phrases import asks
-from bot.dialogue.told import told_of_set_up, warmth_told
+from bot.dialogue.told import box_told, told_of_set_up, warmth_told
 from bot.dialogue.topics import Topic, topic_of
 from bot.dialogue.unclear import unclear
 from bot.language.units import Units
@@ -75,7 +75,7 @@ def meant_by_rule(
         heard = {n: v for n, v in another.values.items() if typed(v) != NOT_SURE}
         return asking(another, carried(another.command, known), heard)
     if topic and "animal" in known:
-        return Question(topic.command, carried(topic.command, known) | dict(topic.values))
+        return _of_its_own(topic, known)
     if is_asked and (another := another_asked("", line, context, known)):
         return asking(another, carried(another.command, known))
     return _by_what_it_tells(dialogue, line, told, context)
@@ -85,6 +85,14 @@ def _of_a_topic(topic: Topic, known: Mapping[str, object], line: str, context: C
     told_too = told_of_set_up(line, context) if topic.command != "guide" else {}
     here = carried(topic.command, {**known, **told_too})
     return asking(Question(topic.command, here), topic.values)
+
+
+def _of_its_own(topic: Topic, known: Mapping[str, object]) -> Question:
+    """Return what is asked of the animal; of UV what its own tube gives, where that was told."""
+    if topic.values.get("about") == "uvi" and {"tube", _PLACE} <= known.keys():
+        unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE))
+        return Question("uvi", {**unsure, **carried("uvi", known), _PLACE: known[_PLACE]})
+    return Question(topic.command, carried(topic.command, known) | dict(topic.values))
 
 
 def _another(name: str, line: str, context: Context) -> Question | None:
@@ -113,6 +121,9 @@ def _by_what_it_tells(
         )
     if "animal" in told_of_set_up(line, context):
         return Question(_NEEDS, {**(values if name == _NEEDS else {}), "animal": known["animal"]})
+    box = box_told(line, context)
+    if "enclosure" in box and "animal" in known:
+        return Question("plan", {**carried("plan", known), **box})
     if (before or known) and (said := unclear(name, known, line, context)):
         return said
     whole = f"{line.rstrip(' ?!.')}?"

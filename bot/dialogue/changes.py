@@ -31,6 +31,8 @@ _READS = re.compile(
     r"|misst|messe)\b",
     re.I,
 )
+# No distance is told so, a UV index always is.
+_DECIMAL = re.compile(r"(?<![\w.,])\d[.,]\d(?![\d\w%])")
 _STRONGEST = 15.0
 _OF_UV = ("meter", "uvi", "distance")
 _OF_A_READING = ("distance", "readings")
@@ -112,7 +114,7 @@ def read_again(asked: Question | None, line: str, context: Context) -> Question 
     of_uv = asked is not None and (asked.command in _OF_UV or about.startswith("uv"))
     if asked is None or not of_uv or place_named(line):
         return None
-    told = length_told(line) if asked.command == "meter" else None
+    told = (length_told(line) or _DECIMAL.search(line)) if asked.command == "meter" else None
     if not (told or about or _READS.search(line)):
         return None
     heard = asked_in(AskQuery(question=line), context)

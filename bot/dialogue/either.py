@@ -9,6 +9,7 @@ from bot.language.hearing import FactName
 from bot.preferences import Preferences
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
+from bot.queries.typed import typed
 from bot.question_context import context_of
 from bot.routes.routing import asked_in
 from calc.naming import Several, named
@@ -17,11 +18,14 @@ __all__ = ["OTHER", "chosen_of", "lamps_named", "other_named", "the_other", "tur
 
 _OR = re.compile(r"\b(?:or|vs|versus|oder)\b")
 _THE_OTHER = re.compile(
-    r"^(?:(?:and|ok|okay|so|then|what about|how about|now|und|also|getting|take|taking|for|für)"
-    r"[, ]+)*"
-    r"(?:(?:the|my|das|den|die|mein\w*) )(?:other|second|ander\w+)(?: one| animal| lamp)?\W*$"
+    r"^(?:(?:and|ok|okay|so|then|what about|how about|now|und|also|getting|take|taking|for|für"
+    r"|with|bei|how far|wie weit)[, ]+)*"
+    r"(?:(?:the|my|das|den|die|der|dem|beim|mein\w*) )(?:other|second|ander\w+|zweite[nr]?)"
+    r"(?: one| animal| lamp)?\W*$"
 )
 _MOST_OF_A_PLACE = 5
+# These are the same question for another animal: what they hold is of the lamp.
+_OF_ANY = ("needs", "hours", "distance", "tube")
 _ALSO = {"night": ("room",), "warm": ("air",)}
 _T5 = re.compile(r"\bt5\b")
 _TUBE = "T5 HO tube"
@@ -63,7 +67,10 @@ def other_named(line: str, animal: str, preferences: Preferences) -> str:
 
 
 def the_other(
-    line: str, offers: tuple[Question, ...], known: Mapping[str, object]
+    line: str,
+    offers: tuple[Question, ...],
+    known: Mapping[str, object],
+    asked: Question | None,
 ) -> Question | None:
     """Return which of two a line means by "the other one"; None: it means none of them."""
     if not _THE_OTHER.match(" ".join(line.lower().split())):
@@ -71,6 +78,8 @@ def the_other(
     if len(offers) == 2 and {each.command for each in offers} == {"lamp"}:
         return offers[1]
     other = known.get(OTHER)
+    if other and asked is not None and asked.command in _OF_ANY:
+        return Question(asked.command, {**asked.values, "animal": other})
     return Question("needs", {"animal": other}) if other else None
 
 
@@ -96,10 +105,13 @@ def _placed_offer(line: str, offers: tuple[Question, ...]) -> int | None:
     place = place_named(line) if len(line.split()) <= _MOST_OF_A_PLACE else None
     if place is None or any(map(str.isdigit, line)):
         return None
-    fits = [
-        at for at, offer in enumerate(offers) if {place, *_ALSO.get(place, ())} & {*offer.values}
-    ]
-    return fits[0] if len(fits) == 1 and len(offers) > 1 else None
+    # One figure whose place was asked for; other offers have figures of examples.
+    rests = [{n: v for n, v in offer.values.items() if n != "animal"} for offer in offers]
+    figures = {typed(value) for rest in rests for value in rest.values()}
+    if len(offers) < 2 or len(figures) != 1 or any(len(rest) != 1 for rest in rests):
+        return None
+    fits = [at for at, rest in enumerate(rests) if {place, *_ALSO.get(place, ())} & {*rest}]
+    return fits[0] if len(fits) == 1 else None
 
 
 def _named_offer(line: str, offers: tuple[Question, ...]) -> int | None:

@@ -35,7 +35,7 @@ _LENGTH_UNITS = frozenset(("in", "inch", "inches", '"', "ft", "feet", "foot", "c
 _AMOUNT = re.compile(
     r"(?<![\w.%])(\d+(?:[.,]\d+)?(?:\s*(?:-|–|to|bis)\s*\d+(?:[.,]\d+)?)?)\s*"
     r"(inch(?:es)?|in(?! (?:the|my|an?|our|here|there|winter|summer|all)\b)"
-    r"|\"|cm|mm|ft|feet|foot|°?\s?[fc]|degrees? ?[fc]"
+    r"|\"|cm|mm|ft|feet|foot|°?\s?[fc](?![^\W\d_])|degrees? ?[fc](?![^\W\d_])|degrees?|grad|°"
     r"|fahrenheit|celsius|w|watts?|%|percent|prozent)"
     # How big a box or a tube is, is no distance.
     r"(?![\w]| ?(?:high|tall|deep|wide|long|thick|across|diameter|viv|tank|box|hoch|tief|breit"
@@ -43,6 +43,7 @@ _AMOUNT = re.compile(
     re.I,
 )
 # The last of several numbers holds where it is told in place of another.
+_NOT_SO_MUCH = re.compile(r"\b(?:not|nicht|instead of|rather than|statt) \d+(?:\.\d+)?\b", re.I)
 _IN_PLACE_OF = re.compile(
     r"\b(?:now|no|not|nope|sorry|actually|oops|wait|was|were|after|then|instead|mean[t]?|jetzt|nein"
     r"|nicht|doch|war)\b"
@@ -95,7 +96,8 @@ def bare_degrees(line: str) -> str:
     """Return the last number of a line that can only be a temperature that a lizard lives at."""
     if _AMOUNT.search(line):
         return ""
-    found = [float(number) for number in _NUMBER.findall(line.replace(",", "."))]
+    plain = _NOT_SO_MUCH.sub(" ", line.replace(",", "."))
+    found = [float(number) for number in _NUMBER.findall(plain)]
     likely = [n for n in found if _COLDEST_C <= n <= _HOTTEST_C or _COLDEST_F <= n <= _HOTTEST_F]
     if len(set(likely)) > 1 and not _IN_PLACE_OF.search(line.lower()):
         # "The paving is 33 and by the door it is 19": nobody knows of which place the last is.
@@ -107,7 +109,7 @@ def figure_told(
     before: Before, line: str, preferences: Preferences
 ) -> tuple[str, str, object] | None:
     """Return the question, the option and the value that the last figure of a line is for."""
-    name, names = before.name, before.names
+    name = before.name
     amounts = _AMOUNT.findall(line)
     place = place_named(line)
     if place in _ELSEWHERE.get(name, ()):
@@ -117,8 +119,31 @@ def figure_told(
         return (name, "air", text) if _DEGREES_ALONE.fullmatch(text) else None
     if not amounts:
         return _bare_figure(before, place, line, preferences)
-    value, unit = amounts[-1]
+    return _of_an_amount(before, amounts[-1], line, preferences)
+
+
+def others_told(before: Before, line: str, preferences: Preferences) -> dict[str, object]:
+    """Return what the figures with a unit before the last one of a line are for, by the option."""
+    found: dict[str, object] = {}
+    for amount in _AMOUNT.findall(line)[:-1]:
+        figure = _of_an_amount(before, amount, line, preferences)
+        if figure and figure[0] == before.name and figure[1] in before.names:
+            found[figure[1]] = figure[2]
+    return found
+
+
+def _of_an_amount(
+    before: Before, amount: tuple[str, str], line: str, preferences: Preferences
+) -> tuple[str, str, object] | None:
+    """Return the question, the option and the value that a figure with its unit is for."""
+    name, names = before.name, before.names
+    value, unit = amount
     kind = unit.lower().strip(' °"').removeprefix("degrees ").removeprefix("degree ")
+    if kind in ("", "degree", "degrees", "grad") and '"' not in unit:
+        degrees: object = f"{value} C" if kind == "grad" else value
+        place = place_named(line)
+        at = place if place in names else heat_option(before, degrees, preferences)
+        return (name, at, degrees) if at else None
     if kind.startswith("w"):
         option = "watts" if name in _POWERS else ""
         return (name, option, _read(read_power, value)) if option else None

@@ -22,7 +22,8 @@ from bot.routes.learned import meant, plain
 __all__ = ["Does", "Line", "does", "features", "line_after"]
 
 _WORD = re.compile(
-    r"[^\W\d_]+(?:'[^\W\d_]+)?|\d+(?:[.,]\d+)?\s?(?:%|\"|°?[fc]\b|in(?:ch\w*)?\b|cm\b|ft\b|w\b|h\b|x\b)?|[?!]"
+    r"[^\W\d_]+(?:'[^\W\d_]+)?|\d+(?:[.,]\d+)?\s?(?:%|\"|°?[fc]\b|in(?:ch\w*)?\b|cm\b|ft\b|w\b"
+    r"|h\b|x\b)?|[?!]"
 )
 _HALVES = (15, 30, 45, 60, 80, 95, 150)
 _LIKELY, _MOST = 0.2, 3

@@ -10,6 +10,8 @@ from bot.dialogue.figures import (
     bare_degrees,
     either_meant,
     figure_told,
+    others_told,
+    without_lengths,
 )
 from bot.dialogue.heat_told import read_there, wished_for
 from bot.dialogue.phrases import asks, names_a_season
@@ -63,13 +65,19 @@ _PARTS = (
 _WARMER = re.compile(
     r"\b(?:hotter|warmer|cooler|colder|(?:bring|get|turn) (?:it|that|this) (?:down|up)|raise it"
     r"|lower it|fix (?:it|that|this)"
-    r"|what (?:do|can) i do(?! first| next)|what now|wärmer|heißer|kühler|kälter)\b"
+    r"|what (?:do|can) i do(?! first| next)|what now|wärmer|heißer|kühler|kälter|get (?:it"
+    r"|that) (?:lower|higher)|cool (?:it|this) down"
+    r"|(?:krieg|bekomm|bring)\w* .{0,12}(?:runter|rauf|hoch|kühler|wärmer)|wie kühl\w* ich)\b"
 )
 # Of these the room is asked for, and no room is warmer or has a number between.
 _OF_A_ROOM = ("watts", "air")
-_PERCENT = re.compile(r"(?<![\w.,])(2|4|5|6|7|8|10|12|14)(?:[.,]0)? ?(?:%|percent\b|prozent\b)")
+_BY_NAME = re.compile(r"(?<![\w.,])(2|4|5|6|7|8|10|12|14)er\b(?! (?:pack|karton))")
+_PERCENT = re.compile(
+    r"(?<![\w.,])(2|4|5|6|7|8|10|12|14)(?:[.,]0)? ?(?:%|percent\b|prozent\b|er\b(?! (?:pack"
+    r"|karton)))"
+)
 _OF_A_TUBE = ("animal", "distance", "screen", "enclosure", "state", "tubes", "gap")
-_DONE = re.compile(r"\b(?:done|fixed|did it|did that|sorted|now|after|jetzt|erledigt|gemacht)\b")
+_DONE = re.compile(r"\b(?:done|fixed|did it|did that|sorted|now|after|jetzt?|erledigt|gemacht)\b")
 _HAS_WATTS = re.compile(r"^[^\d]{0,40}\b\d{2,3} ?w(?:atts?)?\b[^\d]{0,20}$")
 _DIMMING = {"page": "dimmers-and-wattage", "part": "What a dimmer is for"}
 
@@ -135,6 +143,8 @@ def _changed(
     is_mesh_untold = name in _NEEDS_A_SHARE and isinstance(found.get("screen"), Unsure)
     if is_mesh_untold:
         found = _with_mesh_untold(name, given, found)
+    if figure is not None and (figure[0] == name or not found):
+        found = others_told(before, line, preferences) | found
     of_a_season = figure is None and names_a_season(line) and bare_degrees(line)
     if of_a_season and "room" in names and "room" not in found:
         return Question(name, {**given, **found, "room": of_a_season})
@@ -186,7 +196,9 @@ def _share_told(line: str) -> object:
 
 def _done_to(line: str) -> str:
     """Return what a basking spot shows after something was done to it; else nothing."""
-    return bare_degrees(line) if _DONE.search(line.lower()) and not place_named(line) else ""
+    if not _DONE.search(line.lower()) or place_named(line):
+        return ""
+    return bare_degrees(without_lengths(line).replace("grad", "").replace("degrees", ""))
 
 
 def _under_another(
@@ -230,7 +242,7 @@ def _found(
     if states is not None and typed(states) != typed(given.get("state", "")):
         found["state"] = states
     wished = _GOES_TO.search(line.lower())
-    strength = wished or _STRENGTH.search(line.lower())
+    strength = wished or _STRENGTH.search(line.lower()) or _BY_NAME.search(line.lower())
     if strength and "tube" in names and (wished or "tube" not in found):
         found["tube"] = read_tube(f"{strength[1]}%")
     return found

@@ -53,7 +53,9 @@ def doubted_there(
     """
     number = asked.degrees or bare_degrees(line)
     place = _spoken_of(before)
-    if not number or not place or not _DOUBTS.search(_OK.sub("", line.lower())):
+    of_needs = before.command == "needs" and bool(only_number(line))
+    doubts = of_needs or _DOUBTS.search(_OK.sub("", line.lower()))
+    if not number or not place or not doubts:
         return None
     if place_named(line) or asked.warmth or asked.uv or asked.at_a_distance:
         return None

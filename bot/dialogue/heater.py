@@ -27,16 +27,20 @@ _SIZE = re.compile(
 _NIGHT, _ROOM, _BOX = "night", "room", "enclosure"
 
 
-def heater_asked(dialogue: Dialogue, line: str) -> tuple[Next, Question | Layered, Dialogue] | None:
+def heater_asked(
+    dialogue: Dialogue, line: str, told_now: Mapping[str, object]
+) -> tuple[Next, Question | Layered, Dialogue] | None:
     """Return the question of the night with its box, where a line asks how strong a heater is.
 
-    The box is asked for where it was not told; None: the line asks something else.
+    ``told_now`` is what it tells of a box. That is asked for where it was not told; None: the
+    line asks something else.
     """
     before = dialogue.asked
     if before is None or not _is_of_a_night(before, dialogue.known) or not _SIZE.match(plain(line)):
         return None
     told = before.values if before.command == _NIGHT else {}
-    values = {**carried(_NIGHT, dialogue.known), **told}
+    boxed = {n: v for n, v in told_now.items() if n == _BOX}
+    values = {**carried(_NIGHT, dialogue.known), **told, **boxed}
     night = Question(_NIGHT, values)
     if _ROOM not in values or _BOX in values:
         return Next.QUESTION, night, dialogue

@@ -15,15 +15,19 @@ _PLACES = (
     (
         "cool",
         (
-            r"\b(?:cool|cold|shade|(?:other|far) (?:end|side|corner)|kühle?[nrs]?|kalte?[nrs]?"
-            r"|schatten|andere\w* (?:seite|ende|ecke))\b"
+            r"\b(?:cool|cold|shade|(?:other|far) (?:end|side|corner)|kühle[rs]?|kühl(?= ?\d)"
+            r"|schatten"
+            r"|(?:kühlen|kalten?|koidn|koitn|chalte) (?:seitn?|ende?|ecke|bereich|teil)"
+            r"|andere\w* (?:seite|ende|ecke))\b"
         ),
     ),
     (
         "basking",
         (
-            r"\b(?:bask\w*|hot spot|hotspot|warm hide|rock|stone|gun|dock|surface|slate|tile|log"
-            r"|branch|ledge|floor|ground|mat|sonnenplatz|stein|platte|fläche|boden|ast|fliese|schiefer|wurzel"
+            r"\b(?:bask\w*|hot spot|hotspot|warm hide|rock|stone|gun|dock|island|insel|surface"
+            r"|slate|tile|log"
+            r"|branch|ledge|floor|ground|mat|sonnenplatz|stein|platte|fläche|boden|ast|fliese"
+            r"|schiefer|wurzel"
             r"|matte)\b"
         ),
     ),

@@ -163,7 +163,8 @@ def unit_before(
         read = read_alone(TempsQuery, name, told[name], preferences) if name in told else None
         if isinstance(read, Measure) and read.system is not None:
             return read.system
-    return None
+    # Who writes German means Celsius.
+    return Units.CM if preferences.spoken == "de" else None
 
 
 def _in_unit_before(

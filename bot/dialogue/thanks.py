@@ -25,7 +25,8 @@ _LIKES = re.compile(
     r"^(?:(?:oh|ah|ok|okay|wow|very|really|so|thats|that's|that is|das ist|sehr|echt)[, ]+)*"
     r"(?:cool|nice|great|awesome|perfect|brilliant|lovely|sweet|amazing|excellent|wonderful|super"
     r"|toll|klasse|prima|perfekt|spitze|wunderbar|geil|alles klar|cool beans|good to know"
-    r"|gut zu wissen)(?: (?:cool|nice|great|man|mate|lol|one|stuff|then|dann))*[!. :)]*$"
+    r"|gut zu wissen|top|alles klar|passt(?: so)?|mega|stark|läuft|passt scho[n]?)(?: (?:cool"
+    r"|nice|great|man|mate|lol|one|stuff|then|dann))*[!. :)]*$"
 )
 
 
@@ -36,4 +37,7 @@ def is_thanks(line: str) -> bool:
     (True, False, True)
     """
     words = plain(line)
+    if words and not any(sign.isalnum() or sign in "?!.:;," for sign in words):
+        # A thumb up, and no word.
+        return True
     return _THANKS.match(words) is not None or _LIKES.match(words) is not None

@@ -33,6 +33,7 @@ from calc.naming import Known, Several, named
 
 __all__ = [
     "all_told",
+    "box_told",
     "named_again",
     "part_told",
     "readings_heard",
@@ -143,6 +144,12 @@ def set_up_told(question: Question | None, context: Context) -> Mapping[str, obj
     heard = dict(all_told("check", asked))
     read = [said.value for said in asked.told.all(FactName.UVI)]
     return {**heard, **({"meter": read[0]} if len(read) == 1 else {}), **question.values}
+
+
+def box_told(line: str, context: Context) -> dict[str, object]:
+    """Return the box that a line tells, its walls and its lid."""
+    asked = asked_in(AskQuery(question=line), context)
+    return {n: v for n, v in part_told("plan", asked) if n in ("enclosure", "material", "lid")}
 
 
 def warmth_told(

@@ -47,6 +47,29 @@ _DISTANCE = (
     r"(?:(?:the |right |best )?(?:distance|gap|height|abstand|höhe))(?: then| dann)?\W*$"
 )
 _TOPICS = (
+    _page(
+        r"\bwomit (?:heiz\w*|wärm\w*)|\b(?:how|what) (?:do|can|should|shall) i (?:heat|warm"
+        r"|use to heat)"
+        r"|\bheat (?:it|him|her) (?:with what|how)\b|\bwie (?:heiz\w*|wärm\w*)",
+        "nights",
+        "How to add it",
+        "night",
+    ),
+    _page(
+        r"^(?:and |und |but |ok |so )*(?:with what|what with|womit|mit was)\b"
+        r"|\bhow (?:do|can|should) i (?:measure|read|check) (?:it|that|this|them|uvi?\w*)\b"
+        r"|\bwie mess\w* (?:ich|man) (?:das|es|ihn|uv\w*)\b",
+        "answers-about-tubes",
+        "Do I need a UV meter?",
+        *_OF_UV,
+        "check",
+    ),
+    Topic(
+        "needs",
+        r"^(?:and |und |what about |ok |so )*(?:the |die )(?:uvb?[ -]?)?(?:tube|uv|uvb|röhre)\W*$",
+        {"about": "uvi"},
+        after=("temps", "basking", "watts", "night", "hours", "needs", "lamp"),
+    ),
     Topic(
         "distance",
         rf"\b(?:uvb?|tube|t5|röhre)\b.*(?:{_FAR}|\b(?:distance|gap|height|abstand|höhe)\b)"
@@ -171,7 +194,18 @@ _TOPICS = (
     Topic(
         "distance",
         r"\bhow (?:far|high|close|low|near)\b|\bwie (?:weit|hoch|nah)\b",
-        after=("check", "next", "needs", "meter", "temps", "hours", "decline"),
+        after=(
+            "check",
+            "next",
+            "needs",
+            "meter",
+            "tube",
+            "uvi",
+            "hours",
+            "decline",
+            "plan",
+            "guide",
+        ),
         most=_MOST_WORDS,
         of_an_animal=False,
     ),

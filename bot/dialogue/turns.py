@@ -23,14 +23,14 @@ from bot.dialogue.asking import Answer, asked_next, said_beside
 from bot.dialogue.by_rule import meant_by_rule
 from bot.dialogue.changes import after_move, read_again, reading_placed
 from bot.dialogue.either import OTHER, chosen_of, lamps_named, other_named, the_other, turned
-from bot.dialogue.figures import without_lengths
+from bot.dialogue.figures import length_told, without_lengths
 from bot.dialogue.heater import heater_asked
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
 from bot.dialogue.phrases import begun_anew, greets, since_now
 from bot.dialogue.remembered import LAMP_DISTANCE, completed
 from bot.dialogue.thanks import is_thanks
-from bot.dialogue.told import readings_heard, set_up_told, staying
+from bot.dialogue.told import box_told, readings_heard, set_up_told, staying
 from bot.dialogue.topics import topic_of
 from bot.facts import Say
 from bot.layered import Brief, Layered
@@ -51,6 +51,7 @@ _BARE_NUMBER = re.compile(r"(?<![\w.])\d+(?:[.,]\d+)?(?![\w.])")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
 _TELLS_A_PLACE = ("uvi", "check", "next")
+_OF_A_LAMP = ("basking", "watts")
 # What is another once a lamp was moved or dimmed.
 _UNDER_A_LAMP = ("basking", "warm", LAMP_DISTANCE)
 # A reading whose place may be told later.
@@ -86,11 +87,13 @@ def _next_of(
     context = context_of(AskQuery(question=line), {"question": line}, wishes)
     told = set_up_told(dialogue.asked, context)
     moved = changed_in(line) if dialogue.asked else None
-    read_before = {**dialogue.known, **told} if dialogue.asked else told
+    heard_too = {**staying(line, context), **readings_heard(line, context)}
+    if before_lamp := dialogue.asked and dialogue.asked.command in _OF_A_LAMP and length_told(line):
+        heard_too[LAMP_DISTANCE] = before_lamp
+    read_before = {**dialogue.known, **told, **heard_too} if dialogue.asked else told
     again_read = read_again(dialogue.asked, line, context)
     placed = again_read or reading_placed(dialogue.asked, read_before, line, context)
     plain = _listened_to(whole, no_length=bool(moved or placed), no_number=again_read is not None)
-    heard_too = {**staying(line, context), **readings_heard(line, context)}
     if any(not alarm.asked for alarm in listen(plain)):
         spoken_of = {**dialogue.known, **heard_too}
         return Next.QUESTION, as_asked(whole, wishes), replace(dialogue, known=spoken_of)
@@ -155,7 +158,7 @@ def _by_both(
     # It is loaded where a conversation goes on.
     from bot.dialogue.followed import meant_by
 
-    if heater := heater_asked(dialogue, line):
+    if heater := heater_asked(dialogue, line, box_told(line, context)):
         return heater
     found = meant_by_rule(dialogue, line, told, context, preferences)
     if learned := meant_by(dialogue, line, found, told, context, preferences):
@@ -171,7 +174,7 @@ def _of_what_was_told(
     """Return what a line takes of the answer before, or of what was named or offered with it."""
     if dialogue.asked and (again := of_the_answer(dialogue, dialogue.asked, line)):
         return again
-    if other := the_other(line, dialogue.offers, dialogue.known):
+    if other := the_other(line, dialogue.offers, dialogue.known, dialogue.asked):
         # What it has hangs elsewhere.
         return Next.QUESTION, other, replace(dialogue, known=turned(dialogue.known))
     chosen = chosen_of(dialogue.offers, line)

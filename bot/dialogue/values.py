@@ -33,7 +33,8 @@ _NO_MIRROR = re.compile(
     r"\b(?:no|none|without|kein\w*|ohne|nope|nah|plain|white|weiß\w*|matt\w*)\b", re.I
 )
 _MIRROR = re.compile(
-    r"\b(?:reflector|mirror\w*|shiny|polished|alu\w*|silver|chrome|reflektor|spiegel\w*|glänz\w*|yes|yeah|ja)\b",
+    r"\b(?:reflector|mirror\w*|shiny|polished|alu\w*|silver|chrome|reflektor|spiegel\w*|glänz\w*"
+    r"|yes|yeah|ja)\b",
     re.I,
 )
 _NEW = re.compile(r"\b(?:brand )?new\b|\b(?:nagel)?neu\b", re.I)
