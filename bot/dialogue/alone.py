@@ -62,6 +62,8 @@ def by_facts(
     if before in OF_UV and (far := distance_alone(line, place)) and not asked.warmth:
         return Question("uvi", {**told_of_set_up(line, context), "distance": far})
     if bare := "" if asked.warmth or asked.degrees or "room" in warm else bare_degrees(line):
+        if before == "hours" and place_named(line) is None:
+            return None
         return _of_a_bare_number(bare, warm, place, line, context)
     if asked.warmth:
         return Question("temps", warm)
@@ -69,7 +71,7 @@ def by_facts(
         return Question("temps", {**warm, place_named(line) or "basking": asked.degrees})
     told = told_of_set_up(line, context)
     length = length_told(line)
-    if length and "distance" not in told:
+    if length and not told.keys() & {"distance", "length"}:
         told["distance"] = length
     if "distance" in told:
         return Question("uvi", told)

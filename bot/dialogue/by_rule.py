@@ -59,7 +59,8 @@ def meant_by_rule(
         return doubted
     topic = topic_of(line, spoken_of, dialogue.page)
     if topic and not topic.of_an_animal:
-        return _of_a_topic(topic, known, line, context)
+        of_uv = topic.values.get("about") == "uvi"
+        return _of_its_own(topic, known) if of_uv else _of_a_topic(topic, known, line, context)
     another = _another(name, line, context)
     if changed is not None and (another is None or not asks(line)):
         return changed

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from bot.dialogue.phrases import agrees, choice_of
 from bot.dialogue.places import place_named
 from bot.language.hearing import FactName
+from bot.language.unsure import NOT_SURE, Unsure
 from bot.preferences import Preferences
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
@@ -27,6 +28,13 @@ _MOST_OF_A_PLACE = 5
 # These are the same question for another animal: what they hold is of the lamp.
 _OF_ANY = ("needs", "hours", "distance", "tube")
 _ALSO = {"night": ("room",), "warm": ("air",)}
+_STRENGTHS = re.compile(r"(?<![\w.,])(2|4|5|6|7|8|10|12|14)(?: ?%|er\b| percent\b| prozent\b)")
+_THEN = re.compile(
+    r"^(?:(?:ok|okay|so|and|well|then|hm+|gut|also|dann)[, ]+)*"
+    r"(?:the|die|das|den|der) (?:first|1st|second|2nd|erste[nrs]?|zweite[nrs]?)\b(?: one)?"
+)
+_FIRST = re.compile(r"\b(?:first|1st|erste[nrs]?)\b")
+_MOST_OF_A_CHOICE = 9
 _T5 = re.compile(r"\bt5\b")
 _TUBE = "T5 HO tube"
 _ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
@@ -43,6 +51,10 @@ def lamps_named(line: str, preferences: Preferences) -> tuple[Question, ...]:
     plain = line.lower()
     if not _OR.search(plain):
         return ()
+    strengths = dict.fromkeys(_STRENGTHS.findall(plain))
+    if len(strengths) == 2:
+        unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE))
+        return tuple(Question("distance", {"tube": f"{one}%", **unsure}) for one in strengths)
     context = context_of(AskQuery(question=line), {"question": line}, preferences)
     named = list(dict.fromkeys(asked_in(AskQuery(question=line), context).lamps))
     if len(named) == 1 and (tube := _T5.search(plain)):
@@ -95,6 +107,10 @@ def chosen_of(offers: tuple[Question, ...], line: str) -> int | None:
     chosen = choice_of(line, many)
     if chosen is None and many == 1 and agrees(line):
         return 0
+    words = " ".join(line.lower().split())
+    if chosen is None and (then := _THEN.match(words)) and many == 2:
+        short = len(words.split()) <= _MOST_OF_A_CHOICE
+        chosen = int(not _FIRST.search(then[0])) if short else None
     if chosen is None:
         chosen = _placed_offer(line, offers)
     return _named_offer(line, offers) if chosen is None else chosen

@@ -24,6 +24,7 @@ from bot.dialogue.told import (
     states_now,
     told_beside,
     told_in_words,
+    with_name_before,
 )
 from bot.language.arranged import lamp_beside_in
 from bot.language.hearing import FactName
@@ -40,7 +41,6 @@ from bot.question_context import read_alone
 from bot.routes.asked import Asked
 from bot.routes.filled import is_asked_freely
 from bot.routes.routing import asked_in
-from calc.naming import Known, Several, named
 
 __all__ = ["change_wished", "changed_by"]
 
@@ -234,7 +234,7 @@ def _found(
         found |= {n: value for n, value in told if n in names and n not in found}
     if "animal" in names and "animal" not in found:
         kin, again = asked.unclear_animal, named_again(line)
-        named_before = _with_name_before(typed(given.get("animal", "")), kin.words) if kin else ""
+        named_before = with_name_before(typed(given.get("animal", "")), kin.words) if kin else ""
         found |= {"animal": again or named_before} if again or named_before else {}
     if more := ", ".join(_of_set_up(before.name, line, asked)):
         found["setup"] = _with_words(given, more)
@@ -273,16 +273,6 @@ def _of_set_up(name: str, line: str, asked: Asked) -> Iterator[str]:
 def _with_words(given: Mapping[str, object], more: str) -> str:
     """Return the words of a set-up with some more."""
     return ", ".join(filter(None, (typed(given.get("setup", "")).strip("“”"), more)))
-
-
-def _with_name_before(before: str, word: str) -> str:
-    """Return what a word makes of a name that was not clear: leopard, then gecko."""
-    clear = not before or isinstance(named(before).what, Known)
-    both = () if clear else (f"{before} {word}", f"{word} {before}")
-    what = named(word).what
-    only = what.candidates if isinstance(what, Several) and len(what.candidates) == 1 else ()
-    known = (name for name in both if isinstance(named(name).what, Known))
-    return next(known, only[0].name if only else word)
 
 
 def _is_told(figure: tuple[str, str, object], found: Mapping[str, object]) -> bool:

@@ -103,7 +103,8 @@ def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
     # What is only perhaps meant does not take the place of what was surely asked.
     perhaps = None if dialogue.asked else reply.perhaps
     meant = perhaps or reply.meant
-    if dialogue.asked and meant and reply.status == "problem" and not _is_read(meant):
+    lost = meant is not None and reply.status == "problem" and not _is_read(meant)
+    if dialogue.asked and meant and lost and not _lacks_a_unit(meant):
         return replace(dialogue, offers=reply.offers, beside=())
     found = told_before(meant, dialogue)
     old, new = dialogue.asked, found.asked
@@ -125,6 +126,17 @@ def _is_read(question: Question) -> bool:
     return command is not None and all(
         read_alone(command.query, option, value, anyone) is not None for option, value in told
     )
+
+
+def _lacks_a_unit(question: Question) -> bool:
+    """Whether what cannot be read are bare numbers alone, which a unit told later makes whole."""
+    command, anyone = command_named(question.command), Preferences()
+    unread = [
+        typed(value)
+        for option, value in question.values.items()
+        if command and read_alone(command.query, option, value, anyone) is None
+    ]
+    return all(text.replace(".", "", 1).isdecimal() for text in unread)
 
 
 def still_wanted(dialogue: Dialogue, *, same: bool) -> tuple[str, ...]:

@@ -16,6 +16,8 @@ from bot.queries.heat import TempsQuery
 from bot.queries.question import Question
 from bot.queries.typed import typed
 from bot.question_context import read_alone
+from calc.animal import Target
+from calc.animals import animals
 from calc.naming import Known, named
 
 __all__ = [
@@ -50,6 +52,8 @@ _JUDGED = {
     "": READINGS,
 }
 _LEAST_OF_MESH, _NO_MESH = Blocks(0.30, "30%"), NoScreen("none")
+# So near to what is wanted is what was read [K], and so far from it nobody reads anything.
+_NEAR_K, _FAR_K = 8.0, 15.0
 _BARE = re.compile(r"\d{1,3}(?:\.\d)?")
 
 
@@ -133,6 +137,35 @@ def judged_so(question: Question, known: Mapping[str, object]) -> Question | Non
     return Question("temps", {**along, **read}) if read else None
 
 
+def _wanted(animal: str) -> Mapping[str, Target | None]:
+    """Return what an animal wants at each place, by the options; nothing of one without figures."""
+    found = named(animal).what if animal else None
+    one = animals().get(found.slug) if isinstance(found, Known) else None
+    if one is None:
+        return {}
+    spot, air = one.basking_surface_c, one.warm_air_c
+    return {
+        **dict.fromkeys(("basking", "surface"), spot or air),
+        **dict.fromkeys(("warm", "air"), air),
+        "cool": one.cool_air_c,
+        "water": one.water_c,
+        **dict.fromkeys(("room", "night"), one.night_floor_c),
+    }
+
+
+def _likely(text: str, wanted: Target | None) -> Units | None:
+    """Return the only unit in which a number is near what is wanted; None: none, or both."""
+    if wanted is None:
+        return None
+    off = {
+        unit: max(wanted.low - at, at - wanted.high, 0.0)
+        for unit in Units
+        for at in (read_temperature(text, unit).middle,)
+    }
+    near, far = sorted(off, key=lambda unit: off[unit])
+    return near if off[near] <= _NEAR_K and off[far] >= _FAR_K else None
+
+
 def _is_named(animal: str) -> bool:
     return bool(animal) and isinstance(named(animal).what, Known)
 
@@ -175,14 +208,21 @@ def _in_unit_before(
     What was taken so is said beside its answer.
     """
     command = command_named(question.command)
-    if units is None or command is None:
+    if command is None:
         return question, ()
-    taken = {
-        name: read_temperature(typed(value), units)
+    wanted = _wanted(typed(question.values.get("animal", "")))
+    doubtful = {
+        name: typed(value)
         for name, value in question.values.items()
         if name in _HEATS
         and _BARE.fullmatch(typed(value))
         and read_alone(command.query, name, value, preferences) is None
     }
-    beside = tuple(Say("talk-taken-as", TakenAs(degrees(each.middle))) for each in taken.values())
+    taken = {
+        name: read_temperature(text, unit)
+        for name, text in doubtful.items()
+        if (unit := units or _likely(text, wanted.get(name)))
+    }
+    say = "talk-taken-as" if units else "talk-taken-likely"
+    beside = tuple(Say(say, TakenAs(degrees(each.middle))) for each in taken.values())
     return Question(question.command, {**question.values, **taken}), beside

@@ -28,6 +28,12 @@ _LIKES = re.compile(
     r"|gut zu wissen|top|alles klar|passt(?: so)?|mega|stark|läuft|passt scho[n]?)(?: (?:cool"
     r"|nice|great|man|mate|lol|one|stuff|then|dann))*[!. :)]*$"
 )
+_SIGHS = re.compile(
+    r"^(?:phew|puh|uff|wow|oh|ah|aha|lol|haha\w*|hihi|ha|hehe|ups|oje|jesses|mist)"
+    r"(?:[ ,]+(?:ok|okay|lol|good|gut|haha\w*|cool|danke|thanks))*[!. ]*$"
+    r"|^(?!.*(?:\?|\d|\b(?:how|what|which|when|where|wie|was|welche\w*)\b)).{0,40}"
+    r"\b(?:but|aber) (?:thanks|thank you|thx|danke)\b.{0,20}$"
+)
 
 
 def is_thanks(line: str) -> bool:
@@ -40,4 +46,4 @@ def is_thanks(line: str) -> bool:
     if words and not any(sign.isalnum() or sign in "?!.:;," for sign in words):
         # A thumb up, and no word.
         return True
-    return _THANKS.match(words) is not None or _LIKES.match(words) is not None
+    return any(form.match(words) for form in (_THANKS, _LIKES, _SIGHS))

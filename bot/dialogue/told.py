@@ -32,6 +32,7 @@ from calc.animal import State
 from calc.naming import Known, Several, named
 
 __all__ = [
+    "UNPLACED",
     "all_told",
     "box_told",
     "named_again",
@@ -45,6 +46,7 @@ __all__ = [
     "told_in_words",
     "told_of_set_up",
     "warmth_told",
+    "with_name_before",
 ]
 
 _DO_NOT_KNOW = re.compile(
@@ -82,6 +84,15 @@ _YOUNG = re.compile(
     r" (?:small|tiny|young|little|klein|winzig|jung)\b"
 )
 _GROWN = re.compile(r"\b(?:adult\w*|(?:fully?[ -])?grown|ausgewachsen\w*|erwachsen\w*)\b", re.I)
+UNPLACED = "degrees"
+"""Under this a conversation knows a temperature that was asked about without its place."""
+_DOUBTED = re.compile(
+    r"\b(?:ok\w*|fine|good|right|bad|safe|too|to (?:hot|cold)|enough|gut|passt|zu|normal)\b"
+)
+_UNDER_A_LAMP = re.compile(
+    r"\b(?:under|below|beneath|unter|unterm) (?:the |his |her |its |my |der |dem )?"
+    r"(?:lamp|bulb|light|heat|lampe|spot|strahler)\b"
+)
 _OF_A_LAMP = {LAMP_DISTANCE: FactName.LAMP_DISTANCE, LAMP_WATTS: FactName.WATTS}
 _PLAIN = re.compile(
     r"^(?:(?:its|it's|it is|is|just|only|no|inside|es ist|ist|nur|innen|the|der) )*"
@@ -127,6 +138,9 @@ def readings_heard(line: str, context: Context) -> dict[str, object]:
     """Return the temperatures that a line tells with their places, and its heat lamp."""
     asked = asked_in(AskQuery(question=line), context)
     heard: dict[str, object] = {n: v for n, v in part_told("temps", asked) if n in READINGS}
+    degrees = asked.degrees or bare_degrees(line)
+    if not heard and degrees and _DOUBTED.search(line.lower()) and not place_named(line):
+        heard["basking" if _UNDER_A_LAMP.search(line.lower()) else UNPLACED] = degrees
     for option, fact in _OF_A_LAMP.items():
         if said := asked.told.measure(fact):
             heard[option] = said.value
@@ -252,3 +266,13 @@ def named_again(line: str) -> str:
         if isinstance(what, Known):
             return found[1]
     return ""
+
+
+def with_name_before(before: str, word: str) -> str:
+    """Return what a word makes of a name that was not clear: leopard, then gecko."""
+    clear = not before or isinstance(named(before).what, Known)
+    both = () if clear else (f"{word} {before}", f"{before} {word}")
+    what = named(word).what
+    only = what.candidates if isinstance(what, Several) and len(what.candidates) == 1 else ()
+    known = (name for name in both if isinstance(named(name).what, Known))
+    return next(known, only[0].name if only else word)

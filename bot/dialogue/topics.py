@@ -39,6 +39,7 @@ def _page(form: str, page: str, part: str, *after: str) -> Topic:
     return Topic("guide", form, values, after, _MOST_WORDS, of_an_animal=False)
 
 
+_HEAT_PAGES = ("page:arranging-the-lamps", "page:basking-lamps", "page:heat-sources")
 _HEAT = ("watts", "basking", "temps", "lamp", "needs")
 _OF_UV = ("distance", "uvi", "tube", "meter", "section", "decline")
 _FAR = r"\bhow (?:far|high|close|low|near)\b|\bwie (?:weit|hoch|nah)\b"
@@ -68,7 +69,8 @@ _TOPICS = (
         "needs",
         r"^(?:and |und |what about |ok |so )*(?:the |die )(?:uvb?[ -]?)?(?:tube|uv|uvb|röhre)\W*$",
         {"about": "uvi"},
-        after=("temps", "basking", "watts", "night", "hours", "needs", "lamp"),
+        after=("temps", "basking", "watts", "night", "hours", "needs", "lamp", "check", "next"),
+        of_an_animal=False,
     ),
     Topic(
         "distance",
@@ -78,7 +80,9 @@ _TOPICS = (
         most=_MOST_WORDS,
         of_an_animal=False,
     ),
-    _page(rf"{_FAR}|{_DISTANCE}", "the-basking-spot", "How to set it", "watts", "lamp"),
+    _page(
+        rf"{_FAR}|{_DISTANCE}", "the-basking-spot", "How to set it", "watts", "lamp", *_HEAT_PAGES
+    ),
     Topic("basking", rf"{_FAR}|{_DISTANCE}", after=("basking", "temps"), of_an_animal=False),
     Topic("distance", _DISTANCE, of_an_animal=False),
     _page(
@@ -187,7 +191,7 @@ _TOPICS = (
         r"|\bwelche (?:soll ich )?(?:kaufen|nehmen)\b",
         # The lamp that is worn out is not the next one.
         {"lamp": ""},
-        ("decline",),
+        ("decline", "check", "next", "uvi", "distance", "meter"),
         _MOST_WORDS,
         of_an_animal=False,
     ),
@@ -216,9 +220,10 @@ _TOPICS = (
     ),
     Topic(
         "tube",
-        r"^(?:and |so |ok |und )*(?:which|what|welche\w*) (?:one|tube|lamp|uvb?|röhre)"
-        r"(?: then| dann)?\W*$",
-        after=("needs",),
+        r"^(?:and |so |ok |und )*(?:which|what|welche\w*|wie ?viel\w*) "
+        r"(?:one|tube|lamp|uvb?|röhre|strength|percent\w*|%|stärke|prozent)"
+        r"(?: then| dann| do i (?:need|get|want)| should i (?:get|take|buy))?\W*$",
+        after=("needs", "distance", "uvi", "hours", "guide", "check"),
         most=_MOST_WORDS,
     ),
     Topic("needs", r"\b(?:nights?|nacht|nachts|overnight)\b", {"about": "night"}),

@@ -9,28 +9,31 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from bot.answering import in_words
-from bot.commands import command_named
 from bot.dangers import listen
 from bot.dialogue.again import of_the_answer
 from bot.dialogue.alone import by_facts
-from bot.dialogue.another import (
-    STAYS,
-    carried,
-    names_of,
-)
+from bot.dialogue.another import BY_CASES, STAYS, carried
 from bot.dialogue.as_asked import as_asked, is_typed
 from bot.dialogue.asking import Answer, asked_next, said_beside
 from bot.dialogue.by_rule import meant_by_rule
 from bot.dialogue.changes import after_move, read_again, reading_placed
 from bot.dialogue.either import OTHER, chosen_of, lamps_named, other_named, the_other, turned
 from bot.dialogue.figures import length_told, without_lengths
+from bot.dialogue.for_animal import of_the_animal, with_kin
 from bot.dialogue.heater import heater_asked
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
 from bot.dialogue.phrases import begun_anew, greets, since_now
 from bot.dialogue.remembered import LAMP_DISTANCE, completed
 from bot.dialogue.thanks import is_thanks
-from bot.dialogue.told import box_told, readings_heard, set_up_told, staying
+from bot.dialogue.told import (
+    UNPLACED,
+    box_told,
+    readings_heard,
+    set_up_told,
+    staying,
+    with_name_before,
+)
 from bot.dialogue.topics import topic_of
 from bot.facts import Say
 from bot.layered import Brief, Layered
@@ -40,17 +43,24 @@ from bot.queries.setup import AskQuery
 from bot.queries.typed import typed
 from bot.question_context import context_of
 from bot.reply import PartName, Reply
-from bot.routes.routing import asked_in
-from calc.naming import Known, Several, named
+from calc.naming import Known, named
 
 __all__ = ["next_line", "said_in", "told_as_meant", "turn"]
 
 # 97ish, about so much.
 _ABOUT = re.compile(r"(?<![\w.])(\d+(?:\.\d+)?) ?-?ish\b", re.I)
+# From 40 to 30 cm: it is the last that holds.
+_FROM_TO = re.compile(
+    r"\b(?:from|von) \d+(?:[.,]\d+)? ?(?:in|inch\w*|cm|°?[fc]|w|watts?|%)? ?\b(to|auf|down to"
+    r"|up to) "
+    r"(?=\d)",
+    re.I,
+)
 _BARE_NUMBER = re.compile(r"(?<![\w.])\d+(?:[.,]\d+)?(?![\w.])")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
 _TELLS_A_PLACE = ("uvi", "check", "next")
+_OF_WARMTH = ("needs", "temps")
 _OF_A_LAMP = ("basking", "watts")
 # What is another once a lamp was moved or dimmed.
 _UNDER_A_LAMP = ("basking", "warm", LAMP_DISTANCE)
@@ -72,8 +82,22 @@ def next_line(
     if not isinstance(meant, Question):
         return what, meant, behind
     wishes = behind.preferring(preferences)
+    if doubted := _doubted_before(meant, dialogue.asked, behind):
+        known = {n: v for n, v in behind.known.items() if n != UNPLACED}
+        return what, doubted, replace(behind, known=known)
     meant, beside = completed(meant, dialogue.asked, behind.known, wishes)
     return what, meant, replace(behind, beside=(*behind.beside, *beside))
+
+
+def _doubted_before(meant: Question, asked: Question | None, dialogue: Dialogue) -> str:
+    """Return what was asked of a temperature before its animal was told, once that is; else ""."""
+    degrees, animal = dialogue.known.get(UNPLACED), typed(meant.values.get("animal", ""))
+    before = typed(asked.values.get("animal", "")) if asked else ""
+    told_now = isinstance(named(animal).what, Known) and before != animal
+    asks_of_it = meant.values.keys() <= {"animal", "state"} and meant.command in _OF_WARMTH
+    if not degrees or not told_now or not asks_of_it:
+        return ""
+    return f"ask is {typed(degrees)} ok for my {animal}"
 
 
 def _next_of(
@@ -82,14 +106,13 @@ def _next_of(
     """Return what a line is and what it means by itself and by the question before."""
     dialogue = replace(dialogue, beside=()).spoken_in(line, preferences)
     line = _ABOUT.sub(r"\1", line)
+    line = _FROM_TO.sub(r"\1 ", line) if dialogue.asked else line
     whole, line = line, since_now(line) if dialogue.asked else line
     wishes = dialogue.preferring(preferences)
     context = context_of(AskQuery(question=line), {"question": line}, wishes)
     told = set_up_told(dialogue.asked, context)
     moved = changed_in(line) if dialogue.asked else None
-    heard_too = {**staying(line, context), **readings_heard(line, context)}
-    if before_lamp := dialogue.asked and dialogue.asked.command in _OF_A_LAMP and length_told(line):
-        heard_too[LAMP_DISTANCE] = before_lamp
+    heard_too = _heard(dialogue.asked, line, context)
     read_before = {**dialogue.known, **told, **heard_too} if dialogue.asked else told
     again_read = read_again(dialogue.asked, line, context)
     placed = again_read or reading_placed(dialogue.asked, read_before, line, context)
@@ -124,6 +147,13 @@ def _next_of(
     return _by_both(dialogue, line, told, context, wishes)
 
 
+def _heard(asked: Question | None, line: str, context: Context) -> dict[str, object]:
+    """Return what a line tells of the set-up: what stays, what was read, and its heat lamp."""
+    heard = {**staying(line, context), **readings_heard(line, context)}
+    lamp = length_told(line) if asked and asked.command in _OF_A_LAMP else None
+    return heard | ({LAMP_DISTANCE: lamp} if lamp else {})
+
+
 def _listened_to(line: str, *, no_length: bool, no_number: bool) -> str:
     """Return what may tell a danger of a line.
 
@@ -144,6 +174,9 @@ def _knowing(
     before = {name: value for name, value in told.items() if name in (*STAYS, _METER)}
     known = {n: v for n, v in dialogue.known.items() if not (moved and n in _UNDER_A_LAMP)}
     place = _with_place_before(dialogue.asked, told, {})
+    if name := typed(heard.get("animal", "")):
+        # Of a gecko was spoken, and it is a leopard.
+        heard = {**heard, "animal": with_name_before(typed(known.get("animal", "")), name)}
     return replace(dialogue, known={**known, **before, **known, **place, **heard})
 
 
@@ -178,7 +211,12 @@ def _of_what_was_told(
         # What it has hangs elsewhere.
         return Next.QUESTION, other, replace(dialogue, known=turned(dialogue.known))
     chosen = chosen_of(dialogue.offers, line)
-    return None if chosen is None else (Next.QUESTION, dialogue.offers[chosen], dialogue)
+    if chosen is None:
+        return None
+    taken = dialogue.offers[chosen]
+    if taken.command in BY_CASES:
+        taken = Question(taken.command, {**carried(taken.command, dialogue.known), **taken.values})
+    return Next.QUESTION, taken, dialogue
 
 
 def _with_place_before(
@@ -213,7 +251,7 @@ def turn(
     if isinstance(meant, Layered):
         speaking = context_of(AskQuery(question=line), {"question": line}, wishes)
         return in_words(meant, speaking).model_copy(update={"units": ""}), dialogue
-    found = _with_kin(_of_the_animal(meant, dialogue, wishes, answer), line, wishes)
+    found = with_kin(of_the_animal(meant, dialogue, wishes, answer), line, wishes)
     reply = told_as_meant(dialogue, what, found, wishes, answer)
     behind = after(dialogue, reply)
     if not behind.offers:
@@ -222,37 +260,6 @@ def turn(
     if other := other_named(line, spoken_of, wishes):
         behind = replace(behind, known={**behind.known, OTHER: other})
     return reply, behind
-
-
-def _of_the_animal(
-    meant: Question | str, dialogue: Dialogue, preferences: Preferences, answer: Answer
-) -> Reply:
-    """Return the answer to a question, or to a line for the animal that is spoken of."""
-    animal = typed(dialogue.known.get("animal", ""))
-    if not isinstance(meant, str) or not isinstance(named(animal).what, Known):
-        return answer(meant, preferences)
-    found = answer(meant, replace(preferences, default_animal=animal))
-    line = found.meant
-    command = command_named(line.command) if line else None
-    if line is None or command is None or command.route or "animal" in line.values:
-        return found
-    if found.alarms or "animal" not in names_of(command):
-        return found
-    values = {**carried(command.name, dialogue.known), **line.values}
-    return answer(Question(command.name, values), preferences)
-
-
-def _with_kin(reply: Reply, line: str, preferences: Preferences) -> Reply:
-    """Return the answer to a question for an animal whose name several share, with that name."""
-    meant = reply.meant
-    if meant is None or "animal" not in reply.lacking or "animal" in meant.values:
-        return reply
-    context = context_of(AskQuery(question=line), {"question": line}, preferences)
-    kin = asked_in(AskQuery(question=line), context).unclear_animal
-    if kin is None or not isinstance(named(kin.words).what, Several):
-        return reply
-    named_so = Question(meant.command, {**meant.values, "animal": kin.words})
-    return reply.model_copy(update={"meant": named_so, "offers": ()})
 
 
 def said_in(told: Layered) -> tuple[Say, ...]:

@@ -56,6 +56,7 @@ talk-noted = Gemerkt: { $text }. Hier ändert es nichts.
 talk-done = Gut. Sag Bescheid, wenn sich ein Wert ändert.
 talk-correct = Dann sag mir, was stimmt, und wo: Sonnenplatz 35 °C, Röhre 30 cm entfernt.
 talk-taken-as = Als { TEMP($degrees) } gelesen, wie zuvor.
+talk-taken-likely = Als { TEMP($degrees) } gelesen. Falsch? Sag es.
 talk-mesh-least = Gitter: mit 30 % gerechnet, dem Mindesten.
 talk-mesh-none = Ohne Gitter gerechnet: am stärksten.
 talk-moved = Ich rechne nach dem Umhängen mit { LENGTH($distance) }.

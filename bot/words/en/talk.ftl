@@ -56,6 +56,7 @@ talk-noted = Noted: { $text }. It changes nothing here.
 talk-done = Good. Tell me when a figure changes.
 talk-correct = Then tell me what is right, with its place: basking 95F, tube 12 in away.
 talk-taken-as = Read as { TEMP($degrees) }, like before.
+talk-taken-likely = Read as { TEMP($degrees) }. If not, say so.
 talk-mesh-least = I took mesh that blocks 30 %, the least.
 talk-mesh-none = I took no mesh, as that is strongest.
 talk-moved = I reckon with { LENGTH($distance) } after the move.
