@@ -54,7 +54,7 @@ _ARROWS = {
         "bot.dialogue bot.answering bot.brief bot.command bot.commands bot.dangers bot.facts "
         "bot.language bot.layered bot.preferences bot.queries bot.question_context "
         "bot.questions.animals bot.refusal bot.reply bot.routes bot.saying.voice calc.animal "
-        "calc.naming calc.validity"
+        "calc.animals calc.naming calc.validity"
     ),
     "bot.answering": (
         "bot.questions bot.command bot.language.states bot.layered bot.preferences "

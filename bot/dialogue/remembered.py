@@ -223,6 +223,8 @@ def _in_unit_before(
         for name, text in doubtful.items()
         if (unit := units or _likely(text, wanted.get(name)))
     }
-    say = "talk-taken-as" if units else "talk-taken-likely"
-    beside = tuple(Say(say, TakenAs(degrees(each.middle))) for each in taken.values())
+    beside = tuple(
+        Say("talk-taken-as" if units else "talk-taken-likely", TakenAs(degrees(each.middle)))
+        for each in taken.values()
+    )
     return Question(question.command, {**question.values, **taken}), beside
