@@ -1,6 +1,6 @@
 """The whole set-up in one box, or what is in the way; what would change that is in ``changes``."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from calc.animal import Animal
 from calc.heat.enclosure import Enclosure, LampPlace, Lid
@@ -20,6 +20,7 @@ from calc.setup.light import (
     rank,
 )
 from calc.setup.warmth import WarmthPlan, plan_warmth
+from calc.uv.as_read import Groups, as_read
 from calc.uv.lamp import Fixture, Lamp, of_length, side_by_side
 from calc.uv.lengths import length_for_box
 from calc.uv.screen import FlatScreen, NoScreen, Screen
@@ -64,7 +65,8 @@ class Request:
     """What a set-up is planned from, in SI units.
 
     ``place`` None: a mesh lid carries the tube unless inside is better, a solid one cannot.
-    ``screen`` None: the mesh is taken as ``USUAL_SCREEN``. ``lights`` are white lamps beside.
+    ``screen`` None: the mesh is taken as ``USUAL_SCREEN``. ``lights`` are white lamps beside,
+    ``groups`` what a group's readings say of classes of tube.
     """
 
     animal: Animal
@@ -82,6 +84,7 @@ class Request:
     owned_w: float | None = None
     lies: Lies = Lies.FROM_WARM_END
     lights: tuple[Light, ...] = ()
+    groups: Groups = field(default_factory=dict, hash=False)
 
     @property
     def bands(self) -> Bands | None:
@@ -180,7 +183,8 @@ def _light(request: Request, fit: TubeFit) -> tuple[LightPlan | Refused, Refused
     """Return the best plan of all hangings, and what was in the way of a simpler one."""
     across = request.lies is Lies.ACROSS
     space_m = request.box.depth_m if across else request.box.length_m
-    lamps = request.owned.lamps(fit.lit_m, space_m)
+    to_have = request.owned.lamps(fit.lit_m, space_m)
+    lamps = tuple(as_read(lamp, request.groups) for lamp in to_have)
     found = [plan_light(lamps, hanging, request.wish) for hanging in request.hangings]
     plans = [(i, plan) for i, plan in enumerate(found) if isinstance(plan, LightPlan)]
     refused = [r for r in found if isinstance(r, Refused)]

@@ -1,6 +1,5 @@
 """Which tube suits: the strength for a fixed place, the length for an enclosure."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from enum import Enum
 from math import log
@@ -8,18 +7,10 @@ from math import log
 from calc.judgement import Judged
 from calc.limits import Limits
 from calc.uncertainty import Estimate
+from calc.uv.as_read import Groups, as_read
 from calc.uv.danger import judge_uvi
 from calc.uv.distances import uvi_by_length
-from calc.uv.group_class import GroupClass
-from calc.uv.lamp import (
-    Fixture,
-    Lamp,
-    as_long_as,
-    is_between_fitted,
-    of_group,
-    of_length,
-    uvi_at,
-)
+from calc.uv.lamp import Fixture, Lamp, as_long_as, is_between_fitted, of_length, uvi_at
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.lengths import TubeLength, length_of_tube
 from calc.uv.placement import check_range, place
@@ -100,7 +91,7 @@ def suits(
     limits: Limits | None = None,
     *,
     unchecked: bool = False,
-    groups: Mapping[tuple[float, Fixture], GroupClass] | None = None,
+    groups: Groups | None = None,
 ) -> tuple[SuitRow, ...]:
     """List every strength of tube in both fixtures at a fixed place.
 
@@ -141,7 +132,7 @@ def suits(
         for fixture in Fixture:
             many = Lamp(strength, fixture, count=count, gap_m=gap_m)
             ours = of_length(many, length or length_of_tube(_SHORTEST_M))
-            lamp = of_group(ours, (groups or {}).get((strength, fixture)))
+            lamp = as_read(ours, groups or {})
             uvi = uvi_estimate(lamp, distance_m, screen)
             judged = judge_uvi(uvi, low_uvi, high_uvi, limits, distance_m, unchecked=unchecked)
             if lamp.group is not None and not judged.is_likely_above:
@@ -170,7 +161,9 @@ def _longest(lamp: Lamp, distance_m: float, screen: Screen, high_uvi: float) -> 
     return max(mild or known[:1], key=lambda tube: tube.face_to_face_m, default=None)
 
 
-def weaker_tubes(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> tuple[Lamp, ...]:
+def weaker_tubes(
+    lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float, groups: Groups | None = None
+) -> tuple[Lamp, ...]:
     """List the weaker classes of tube that serve a range from near by, where one starts far away.
 
     those with less UVI than the lamp at its start, whose own start is no farther than
@@ -182,6 +175,7 @@ def weaker_tubes(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) ->
     screen : what lies between
     low_uvi : low end of the range [1], 0 or more
     high_uvi : high end of the range [1], from the low one to 20
+    groups : what a group's readings say of classes, by strength [%] and fixture
 
     Returns
     -------
@@ -202,7 +196,7 @@ def weaker_tubes(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) ->
     """
     found = []
     for strength, fixture in strengths_and_fixtures():
-        one = as_long_as(Lamp(strength, fixture), lamp)
+        one = as_read(as_long_as(Lamp(strength, fixture), lamp), groups or {})
         placement = place(one, screen, low_uvi, high_uvi)
         if placement.ends is None or placement.advice is Advice.WEAKER_TUBE:
             continue

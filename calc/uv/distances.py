@@ -66,7 +66,10 @@ def safe_for_length(lamp: Lamp, screen: Screen, high_uvi: float) -> float:
         for other in (others[-1:] if lamp.own is None else others)
         if uvi_at(other, NEAREST_M, screen) > high_uvi >= uvi_at(other, FARTHEST_PLACE_M, screen)
     )
-    return max((distance_for(other, screen, high_uvi) for other in strong), default=0.0)
+    safe_m = max((distance_for(other, screen, high_uvi) for other in strong), default=0.0)
+    if lamp.group is None or lamp.own is not None:
+        return safe_m
+    return max(safe_m, safe_for_length(of_group(lamp, None), screen, high_uvi))
 
 
 def safe_by_class(lamp: Lamp, screen: Screen, high_uvi: float) -> float:

@@ -32,6 +32,7 @@ __all__ = [
     "check_place",
     "check_range",
     "distance_for",
+    "feared",
     "place",
     "safe_for_length",
     "spot",
@@ -204,15 +205,16 @@ def check_place(
         nearest = min(max(distance_m, placement.near.distance_m), placement.far.distance_m)
         into, to_start = nearest - distance_m, placement.start.distance_m - distance_m
     judged = judge_uvi(here.uvi, low_uvi, high_uvi, limits, distance_m, unchecked=unchecked)
-    feared = _feared(lamp, here, screen)
-    if feared is not here.uvi:
-        ours = judge_uvi(feared, low_uvi, high_uvi, limits, distance_m, unchecked=unchecked)
+    worst = feared(lamp, here, screen)
+    if worst is not here.uvi:
+        ours = judge_uvi(worst, low_uvi, high_uvi, limits, distance_m, unchecked=unchecked)
         judged = ours if ours.verdict is Judgement.DANGEROUS else judged
     by_length = uvi_by_length(lamp, distance_m, screen)
-    return PlaceCheck(here, judged, placement, into, to_start, by_length, feared)
+    return PlaceCheck(here, judged, placement, into, to_start, by_length, worst)
 
 
-def _feared(lamp: Lamp, here: Spot, screen: Screen) -> Estimate:
+def feared(lamp: Lamp, here: Spot, screen: Screen) -> Estimate:
+    """Return the UVI [1] that a danger goes by: that of the class where a group read less."""
     if lamp.group is None or lamp.own is not None:
         return here.uvi
     ours = uvi_estimate(of_group(lamp, None), here.distance_m, screen)

@@ -165,7 +165,10 @@ def _distances(facts: Card) -> Layered:
             say("do-far" if facts.any_length else "step-start"),
             say("step-meter"),
         ),
-        numbers=(Row(say("label-sure"), say("sure")),) if facts.sure is not None else (),
+        numbers=(
+            *((Row(say("label-sure"), say("sure")),) if facts.sure is not None else ()),
+            *cards.group_told(facts),
+        ),
         table=replace(told.table, rows=tuple(rows)),
         care=UV_CARE_ON_A_WALL,
     )

@@ -91,7 +91,10 @@ def tell_cards(facts: ManyCards) -> Layered:
             head=say("distances-head"),
             assumed=(Say("card-assumed"),) if one.any_length else (),
         ),
-        numbers=tuple(_distances_of(each) for each in facts.each),
+        numbers=(
+            *(_distances_of(each) for each in facts.each),
+            *(row for row in cards.group_told(one)),
+        ),
         steps=(
             Say("card-step-measure"),
             Say("card-do-far" if one.any_length else "card-step-start"),

@@ -12,7 +12,13 @@ from bot.questions.animals import animal_asked
 from bot.questions.heat.shared import LAMP_PLACES, LAMP_SHAPES, box_asked
 from bot.questions.setup.white import white_lights
 from bot.questions.shared import animal_name
-from bot.questions.uv.lamp_asked import fixture_of, own_lamp, screen_asked, wanted_asked
+from bot.questions.uv.lamp_asked import (
+    classes_of,
+    fixture_of,
+    own_lamp,
+    screen_asked,
+    wanted_asked,
+)
 from bot.questions.uv.shared import Wish, wish_told
 from bot.questions.water import water_deep
 from bot.refusal import RefusedError
@@ -159,6 +165,7 @@ def asked(query: PlanQuery, context: Context) -> PlanAsked:
         shape=LAMP_SHAPES[query.lamp],
         owned_w=None if query.watts is None else query.watts.low,
         lights=white_lights(query.light, query.enclosure.length_m),
+        groups=classes_of(context.own),
     )
     assumed = _assumed(query, request, back)
     back_source = () if query.back else ("back_heights",)

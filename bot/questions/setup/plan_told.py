@@ -12,7 +12,7 @@ from bot.questions.setup.plan_level import level_bought, level_step
 from bot.questions.setup.plan_picture import plan_picture
 from bot.questions.setup.sun import sun_rows
 from bot.questions.uv.shared import UV_CARE, wish_rows
-from bot.questions.uv.tubes import Whose
+from bot.questions.uv.tubes import Whose, group_differs, group_rows, group_short, group_sources
 from bot.reply import Picture
 from calc.animal import Subject
 from calc.heat.enclosure import LampPlace
@@ -44,7 +44,7 @@ def tell_planned(facts: Planned) -> Layered:
         care=tuple(_care(facts, say)),
         values=tuple(_values(facts)),
         guide=_GUIDE,
-        sources=facts.sources,
+        sources=(*facts.sources, *group_sources(facts.tube)),
         picture=lambda teller: Picture.later(plan_picture, facts, teller),
         sheet=lambda teller: _sheet(facts, teller),
         set_up=facts.set_up,
@@ -80,7 +80,7 @@ def _brief(facts: Planned, say: Says) -> Brief:
     return Brief(
         head=say("small") if small else say("yes"),
         range=(say("for-now"),) if small else (say("range"),),
-        assumed=_assumed(facts),
+        assumed=(*_assumed(facts), *group_short(facts.tube)),
         steps=tuple(steps),
     )
 
@@ -118,6 +118,7 @@ def _numbers(facts: Planned, say: Says) -> Iterator[Row]:
     yield from wish_rows(facts.wish)
     yield Row(say("label-away"), say("away"))
     yield Row(say("label-uvi"), say("uvi"))
+    yield from group_rows(facts.tube)
     yield Row(say.by("stand", facts.stand), say("top"))
     yield Row(say("label-along"), say("along"))
     yield Row(say("label-heat"), warm.by("heat", heat.day))
@@ -143,7 +144,7 @@ def _why(facts: Planned, say: Says) -> Iterator[Say]:
     if facts.new_tube:
         yield say("why-strength")
     yield from facts.ways.why
-    yield say("why-ranges")
+    yield from group_differs(facts.tube) or (say("why-ranges"),)
     if facts.heat.span is not None:
         yield say("why-lamps")
     if facts.heat.open:

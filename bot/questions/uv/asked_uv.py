@@ -1,6 +1,6 @@
 """What was asked about a tube in its place: the set-up as facts, with the engine's values."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from bot.facts import Length, Say, Uvi, uvi
 from bot.language import screens as typed
@@ -11,6 +11,7 @@ from bot.queries.uv import DistanceQuery
 from bot.questions.uv.readings import LampRead, readings_rows
 from bot.questions.uv.shared import Between, Net, Wish, between_row, between_told, wish_rows
 from bot.questions.uv.tubes import Tube, tube_assumed, tube_rows, tube_told
+from calc.uv.as_read import Groups
 from calc.uv.lamp import Lamp
 from calc.uv.placement import Placement, Spot
 from calc.uv.screen import Screen
@@ -68,6 +69,7 @@ class Asked:
     screen: Screen
     screen_told: typed.Screen | None
     placement: Placement
+    groups: Groups = field(default_factory=dict, hash=False)
 
     @classmethod
     def of(
@@ -78,10 +80,11 @@ class Asked:
         screen: Screen,
         wish: Wish,
         placement: Placement,
+        groups: Groups,
     ) -> "Asked":
         """Return what a question asked."""
         tube = tube_told(read.lamp, query.tube, query.lamp)
-        return cls(wish, tube, read, screen, told.screen, placement)
+        return cls(wish, tube, read, screen, told.screen, placement, groups)
 
     @property
     def lamp(self) -> Lamp:

@@ -16,7 +16,7 @@ from bot.questions.uv.shared import UV_CARE, wish_assumed, wish_rows
 from bot.questions.uv.tubes import length_value
 from bot.reply import PartName, Picture
 
-__all__ = ["CARD", "tell"]
+__all__ = ["CARD", "group_told", "tell"]
 
 _SOURCES = ("keitz1971", "uv_distance_rows", "nearest_distance")
 
@@ -34,7 +34,12 @@ def tell(facts: Card) -> Layered:
         care=UV_CARE,
         values=tuple(_values(facts)),
         guide=("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter"),
-        sources=(*facts.wish.sources, *_SOURCES, *((GROUPS_OWN,) if facts.own else ())),
+        sources=(
+            *facts.wish.sources,
+            *_SOURCES,
+            *((GROUPS_OWN,) if facts.own else ()),
+            *(("group_readings",) if facts.by_group else ()),
+        ),
         picture=lambda teller: Picture.later(card_picture, facts, teller),
     )
 
@@ -46,7 +51,11 @@ def _brief(facts: Card, say: Says) -> Brief:
     return Brief(
         head=head,
         range=(say("range"),),
-        assumed=(*wish_assumed(facts.wish), *((say("assumed"),) if facts.any_length else ())),
+        assumed=(
+            *wish_assumed(facts.wish),
+            *((say("assumed"),) if facts.any_length else ()),
+            *((say("by-group"),) if facts.by_group else ()),
+        ),
         steps=(say("do-far" if facts.any_length else "do-start"),),
     )
 
@@ -64,8 +73,15 @@ def _numbers(facts: Card, say: Says) -> Iterator[Row]:
     if facts.sure is not None:
         yield Row(say("label-sure"), say("sure"))
     yield Row(Say("tubes-long-label"), Say("tubes-long", facts.tube))
+    yield from group_told(facts)
     for own in facts.own:
         yield Row(say("label-own"), Say("owned-lamp-named", own))
+
+
+def group_told(facts: Card) -> Iterator[Row]:
+    """Yield by how many keepers of the group each class goes that goes by them."""
+    for row in facts.by_group:
+        yield Row(Say("tubes-group-label"), Say("card-group", row))
 
 
 def _table(facts: Card, say: Says) -> Table:

@@ -1,6 +1,7 @@
 """What the table of distances holds: every lamp under every screen, and where it goes."""
 
 from dataclasses import dataclass
+from datetime import date
 from enum import Enum, auto
 
 from bot.facts import (
@@ -15,10 +16,11 @@ from bot.facts import (
 from bot.preferences import Context
 from bot.queries.card import CardQuery
 from bot.questions.owned import OwnLampTold, lamp_told
-from bot.questions.uv.lamp_asked import own_lamp, screen_asked, wanted_asked
+from bot.questions.uv.lamp_asked import classes_of, own_lamp, screen_asked, wanted_asked
 from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.shared import Between, Wish, WishedFor, between_told, wish_told
-from bot.questions.uv.tubes import Tube, tube_told
+from bot.questions.uv.tubes import ByGroup, Tube, by_group, tube_told
+from calc.uv.as_read import as_read
 from calc.uv.lamp import Fixture, Lamp, OwnPoint, of_length
 from calc.uv.lengths import DARK_ENDS_M
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Placement, Spot, Verdict, place
@@ -48,14 +50,28 @@ class Cell:
 
 @dataclass(frozen=True, slots=True)
 class CardRow:
-    """A lamp of the table; ``own`` is what the group calls a lamp of its own."""
+    """A lamp of the table; ``own`` is what the group calls a lamp of its own.
+
+    ``group``: what its keepers read of the class takes the place of our figure.
+    """
 
     own: str | None
+    group: ByGroup | None
     strength: Share
     fixture: Fixture
     tube_long: Length | None
     any_length: bool
     cells: tuple[Cell, ...]
+
+    @property
+    def keepers(self) -> int:
+        """Return how many keepers of the group read tubes of the class."""
+        return self.group.keepers if self.group else 0
+
+    @property
+    def newest(self) -> date | None:
+        """Return when they read one last."""
+        return self.group.newest if self.group else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +88,11 @@ class Card(WishedFor):
     sure: Uvi | None
     nearest: Length
     own: tuple[OwnLampTold, ...]
+
+    @property
+    def by_group(self) -> tuple[CardRow, ...]:
+        """Return the classes that go by what the group's keepers read."""
+        return tuple(row for row in self.rows if row.group is not None)
 
     @property
     def any_length(self) -> bool:
@@ -91,7 +112,12 @@ def card(query: CardQuery, context: Context) -> Card:
     screens = tuple(between)
     strengths = sorted({tube.percent for tube in query.tubes}, reverse=True)
     long = length_asked(query.length)
-    classes = [of_length(Lamp(p, fixture), long) for p in strengths for fixture in Fixture]
+    groups = classes_of(context.own)
+    classes = [
+        as_read(of_length(Lamp(percent, fixture), long), groups)
+        for percent in strengths
+        for fixture in Fixture
+    ]
     own = context.own.lamps[:_MOST_OWN]
     named = [*((lamp, "") for lamp in classes), *((own_lamp(kept), kept.name) for kept in own)]
     placed = [[place(lamp, s, wanted.low, wanted.high) for s in screens] for lamp, _ in named]
@@ -123,6 +149,7 @@ def _row(lamp: Lamp, name: str, screens: tuple[Screen, ...], places: list[Placem
     )
     return CardRow(
         own=name or None,
+        group=by_group(lamp),
         strength=share(lamp.strength_percent / 100.0),
         fixture=lamp.fixture,
         tube_long=None if small else metres(lamp.lit_length_m + DARK_ENDS_M),

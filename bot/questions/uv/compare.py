@@ -7,11 +7,12 @@ from collections.abc import Iterator
 
 from bot.command import Command
 from bot.facts import Say, Says
-from bot.layered import Brief, Layered, Table
+from bot.layered import Brief, Layered, Row, Table
 from bot.queries.compare import CompareQuery
 from bot.questions.uv.compare_facts import Facts, Lead, Side, SideBySide, Stronger, compare
 from bot.questions.uv.compare_picture import compare_picture
 from bot.questions.uv.shared import UV_CARE, wish_assumed, wish_rows
+from bot.questions.uv.tubes import group_short
 from bot.questions.uv.uvi import tell as tell_one
 from bot.reply import Picture
 
@@ -41,11 +42,11 @@ def _tell(facts: SideBySide) -> Layered:
                 say.by("times", facts.stronger),
                 *([say("unsure")] if facts.unsure else []),
             ),
-            assumed=wish_assumed(facts.one.asked.wish),
+            assumed=(*wish_assumed(facts.one.asked.wish), *_by_group(facts)),
             steps=(*near, say("do-meter")),
         ),
         steps=(*near, say("step-measure"), say("step-meter"), say("step-ask")),
-        numbers=tuple(wish_rows(facts.one.asked.wish)),
+        numbers=(*wish_rows(facts.one.asked.wish), *_group_rows(facts)),
         table=_table(facts, say),
         why=tuple(_why(facts, say)),
         care=UV_CARE,
@@ -61,6 +62,21 @@ def _tell(facts: SideBySide) -> Layered:
         alarms=facts.alarms,
         undecided=facts.lead is Lead.NEITHER and not facts.alarms,
     )
+
+
+def _by_group(facts: SideBySide) -> tuple[Say, ...]:
+    """Return that one or both go by the group, in brief."""
+    told = [side for side in (facts.first, facts.second) if side.group is not None]
+    if len(told) == 1:
+        return (Say("compare-by-one", told[0]),)
+    return group_short(facts.first.tube)
+
+
+def _group_rows(facts: SideBySide) -> Iterator[Row]:
+    """Yield by how many keepers each goes that goes by them, each lamp once."""
+    sides = {side.tube: side for side in (facts.first, facts.second) if side.tube.group}
+    for side in sides.values():
+        yield Row(Say("tubes-group-label"), Say("compare-group", side))
 
 
 def _why(facts: SideBySide, say: Says) -> Iterator[Say]:

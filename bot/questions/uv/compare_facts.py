@@ -4,13 +4,14 @@ The second is as the first but for what is told of it. Words: ``compare.ftl``.
 """
 
 from dataclasses import dataclass
+from datetime import date
 from enum import Enum, auto
 
 from bot.facts import Bound, Digits, Length, Number, Say, Uvi, metres, plain_number
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
 from bot.queries.compare import CompareQuery
-from bot.questions.uv.tubes import LongKnown, Tube
+from bot.questions.uv.tubes import ByGroup, LongKnown, Tube
 from bot.questions.uv.uvi import Expected, expected
 from bot.questions.uv.uvi import Facts as OfOne
 from bot.reply import Alarm
@@ -61,6 +62,21 @@ class Side:
     def lamp(self) -> Say:
         """Return the tube by name."""
         return Say("tubes-name", self.tube)
+
+    @property
+    def group(self) -> ByGroup | None:
+        """Return by how many keepers of the group its class goes, if it does."""
+        return self.tube.group
+
+    @property
+    def keepers(self) -> int:
+        """Return how many they are."""
+        return self.group.keepers if self.group else 0
+
+    @property
+    def newest(self) -> date | None:
+        """Return when they read one last."""
+        return self.group.newest if self.group else None
 
     @property
     def long(self) -> Length:

@@ -20,7 +20,7 @@ from bot.questions.uv.distance_facts import (
     placed,
 )
 from bot.questions.uv.distance_told import tell_by_length, tell_no_place, tell_placed
-from bot.questions.uv.lamp_asked import lamp_asked, screen_asked, wanted_asked
+from bot.questions.uv.lamp_asked import classes_of, lamp_asked, screen_asked, wanted_asked
 from bot.questions.uv.readings import off_before, read_lamp
 from bot.questions.uv.shared import wish_told
 from bot.questions.uv.tubes import all_together
@@ -58,7 +58,8 @@ def distance(query: DistanceQuery, context: Context) -> "Facts":
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
     placement = place(read.lamp, screen, wanted.low, wanted.high)
-    asked = Asked.of(query, told, read, screen, wish_told(wanted, context), placement)
+    wish, groups = wish_told(wanted, context), classes_of(context.own)
+    asked = Asked.of(query, told, read, screen, wish, placement, groups)
     if placement.ends:
         return placed(asked, *placement.ends)
     return by_length(asked) if placement.verdict is Verdict.BY_LENGTH else no_place(asked)

@@ -173,8 +173,10 @@ def placed(asked: Asked, near: Spot, start: Spot, far: Spot) -> Placed:
         nearest=metres(COMFORTABLE_MINIMUM_M),
         farthest=metres(FARTHEST_PLACE_M),
         passes=told,
-        better=weaker_ones(lamp, screen, asked.wanted) if says is Advised.WEAKER else (),
-        stronger=stronger_over_screen(lamp, screen, asked.placement, asked.wanted),
+        better=weaker_ones(lamp, screen, asked.wanted, asked.groups)
+        if says is Advised.WEAKER
+        else (),
+        stronger=stronger_over_screen(lamp, screen, asked.placement, asked.wanted, asked.groups),
         why=doubts_told(whole, settled),
         sources=(*asked.wish.sources, *_SOURCES, *length_sources(asked.tube), *whole.sources),
     )
@@ -193,7 +195,7 @@ def _says(asked: Asked) -> Advised:
 def by_length(asked: Asked) -> ByLength:
     """Return where a tube goes at every length that it may have."""
     each = tuple(_of_lengths(asked))
-    weaker = weaker_ones(asked.lamp, asked.screen, asked.wanted)
+    weaker = weaker_ones(asked.lamp, asked.screen, asked.wanted, asked.groups)
     return ByLength(
         asked=asked,
         each=each,
@@ -241,6 +243,6 @@ def no_place(asked: Asked) -> NoPlace:
         inch=metres(_AN_INCH_M),
         more=share(nearer_uvi / uvi_at(lamp, start_m, screen) - 1.0),
         more_uvi=uvi(nearer_uvi),
-        instead=instead_of(lamp, screen, asked.wanted),
+        instead=instead_of(lamp, screen, asked.wanted, asked.groups),
         sources=(*asked.wish.sources, *_SOURCES, "nearest_distance"),
     )

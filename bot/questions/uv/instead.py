@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from bot.facts import Bound, Length, Say, Share, metres, share
 from bot.language import screens as typed
 from bot.questions.uv.shared import between_told
+from calc.uv.as_read import Groups, as_read
 from calc.uv.choice import strengths_and_fixtures, weaker_tubes
 from calc.uv.lamp import Fixture, Lamp, as_long_as
 from calc.uv.placement import Placement, Reason, Spot, place
@@ -21,37 +22,46 @@ _ALTERNATIVES = tuple(
 
 @dataclass(frozen=True, slots=True)
 class Other:
-    """Another tube, through what, and from where to where it hangs; ``bare``: the screen goes."""
+    """Another tube, through what, and from where to where it hangs; ``bare``: the screen goes.
+
+    ``keepers`` of the group read its class, where that takes the place of our figure.
+    """
 
     strength: Share
     fixture: Fixture
     screen: Say
     bare: bool
     away: Length
+    keepers: int | None
 
 
 def stronger_over_screen(
-    lamp: Lamp, screen: Screen, placement: Placement, wanted: tuple[float, float]
+    lamp: Lamp, screen: Screen, placement: Placement, wanted: tuple[float, float], groups: Groups
 ) -> tuple[Other, ...]:
     """Return a stronger tube where a weak one over a screen has hardly any room to be wrong."""
     if not _is_tight(lamp, screen, placement):
         return ()
     weak = lamp.strength_percent / 100.0
-    return tuple(o for o in _alternatives(lamp, screen, wanted) if o.strength.best > weak)[:1]
+    others = _alternatives(lamp, screen, wanted, groups)
+    return tuple(other for other in others if other.strength.best > weak)[:1]
 
 
-def weaker_ones(lamp: Lamp, screen: Screen, wanted: tuple[float, float]) -> tuple[Other, ...]:
+def weaker_ones(
+    lamp: Lamp, screen: Screen, wanted: tuple[float, float], groups: Groups
+) -> tuple[Other, ...]:
     """Return weaker tubes in place of one that would have to hang very far away."""
-    found = weaker_tubes(lamp, screen, *wanted)[:2]
+    found = weaker_tubes(lamp, screen, *wanted, groups)[:2]
     placed = ((one, place(one, screen, *wanted).ends) for one in found)
     return tuple(_other(one, screen, ends) for one, ends in placed if ends)
 
 
-def instead_of(lamp: Lamp, screen: Screen, wanted: tuple[float, float]) -> tuple[Other, ...]:
+def instead_of(
+    lamp: Lamp, screen: Screen, wanted: tuple[float, float], groups: Groups
+) -> tuple[Other, ...]:
     """Return what to use instead, of the same length as far as that is known."""
-    better = list(_alternatives(lamp, screen, wanted))
+    better = list(_alternatives(lamp, screen, wanted, groups))
     if not isinstance(screen, NoScreen):
-        better += list(_alternatives(lamp, NoScreen(), wanted, bare=True))[:2]
+        better += list(_alternatives(lamp, NoScreen(), wanted, groups, bare=True))[:2]
     return tuple(better[:3])
 
 
@@ -62,10 +72,15 @@ def _is_tight(lamp: Lamp, screen: Screen, placement: Placement) -> bool:
 
 
 def _alternatives(
-    like: Lamp, screen: Screen, wanted: tuple[float, float], *, bare: bool = False
+    like: Lamp,
+    screen: Screen,
+    wanted: tuple[float, float],
+    groups: Groups,
+    *,
+    bare: bool = False,
 ) -> Iterator[Other]:
     for kind in _ALTERNATIVES:
-        lamp = as_long_as(kind, like)
+        lamp = as_read(as_long_as(kind, like), groups)
         placement = place(lamp, screen, *wanted)
         if placement.ends and not _is_tight(lamp, screen, placement):
             yield _other(lamp, screen, placement.ends, bare=bare)
@@ -84,4 +99,5 @@ def _other(
         screen=Say("between-name", between_told(asked, screen)),
         bare=bare,
         away=metres(start.distance_m, (nearest_m, far.distance_m), Bound.INWARD),
+        keepers=lamp.group.keepers if lamp.group else None,
     )

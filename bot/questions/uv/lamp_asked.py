@@ -3,7 +3,7 @@
 Questions that have moved read here too, until the sentences of refusals have moved as well.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import lru_cache
@@ -31,7 +31,8 @@ from bot.saved.group import NOTHING_OWN, Own, OwnLamp
 from calc.animal import Animal
 from calc.limits import Met, any_limits
 from calc.uncertainty import Doubt, Estimate
-from calc.uv.group_class import GroupClass, group_class
+from calc.uv.as_read import Groups, as_read
+from calc.uv.group_class import group_class
 from calc.uv.lamp import (
     CLASS_STRENGTH_PERCENT,
     SHORTEST_LIT_M,
@@ -39,7 +40,6 @@ from calc.uv.lamp import (
     Lamp,
     OwnConstant,
     OwnPoint,
-    of_group,
     of_length,
 )
 from calc.uv.lamp_unknowns import Cause
@@ -160,11 +160,11 @@ def lamp_asked(
     lamp = of_length(lamp, length_asked(tube_length, enclosure))
     if not own.classes or not isinstance(tube, TubeStrength) or reflector is None:
         return lamp
-    return of_group(lamp, classes_of(own).get((tube.percent, lamp.fixture)))
+    return as_read(lamp, classes_of(own))
 
 
 @lru_cache(256)
-def classes_of(own: Own) -> Mapping[tuple[float, Fixture], GroupClass]:
+def classes_of(own: Own) -> Groups:
     """Return what the group's readings say of classes, by strength [%] and fixture."""
     return {
         (one.percent, Fixture[one.reflector.upper()]): group_class(

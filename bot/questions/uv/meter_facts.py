@@ -24,17 +24,18 @@ from bot.queries.uv_depth import MeterQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.fit import FitTold, ReadingMade, fit_told
-from bot.questions.uv.lamp_asked import fixture_of, told_under, wanted_asked
+from bot.questions.uv.lamp_asked import classes_of, fixture_of, told_under, wanted_asked
 from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.meter_asked import Through, read_through
 from bot.questions.uv.move import Move, move_of
 from bot.questions.uv.readings import LampRead, expected_shape, off_before
 from bot.questions.uv.readings_off import off_of
 from bot.questions.uv.shared import Between, Wish, WishedFor, between_told, wish_told
-from bot.questions.uv.tubes import Tube, all_together, length_value, tube_told
+from bot.questions.uv.tubes import ByGroup, Tube, all_together, by_group, length_value, tube_told
 from bot.reply import Alarm
 from calc.judgement import Verdict as Judgement
 from calc.uncertainty import Estimate
+from calc.uv.as_read import as_read
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, of_length
 from calc.uv.meter import MeterFit
 from calc.uv.placement import PlaceCheck, Spot, Verdict, check_place, spot
@@ -49,6 +50,7 @@ __all__ = ["Metered", "metered"]
 class Metered(WishedFor):
     """A lamp by its readings, and how it stands at a place; ``against`` is set against a class.
 
+    ``group``: its keepers read that class, and what they read takes the place of our figure.
     ``near`` to ``far``: the spots of the engine, for the picture.
     """
 
@@ -70,9 +72,20 @@ class Metered(WishedFor):
     move: Move
     fit: FitTold
     against: Share | None
+    group: ByGroup | None
     shown: tuple[ReadingMade, ...]
     alarms: tuple[Alarm, ...]
     extra: tuple[tuple[str, Figure | None], ...]
+
+    @property
+    def keepers(self) -> int | None:
+        """Return how many keepers of the group read its class."""
+        return self.group.keepers if self.group else None
+
+    @property
+    def differ(self) -> Share | None:
+        """Return by how much tubes of its class differ in the group."""
+        return self.group.differ if self.group else None
 
     @property
     def judged(self) -> Say:
@@ -85,9 +98,10 @@ def metered(query: MeterQuery, context: Context) -> Metered:
     kind = kind_of(query.tube, query.lamp)
     is_named = query.reflector is not None and names_a_class(query.tube, query.lamp)
     named = _named_lamp(query)
+    like = as_read(named, classes_of(context.own)) if is_named else None
     through = read_through(query, named)
     fit = fit_lamp(through.given, named, expected_shape(kind))
-    read = _read(through, fit, named, kind, is_named=is_named)
+    read = _read(through, fit, named, kind, like)
     place_m = query.distance.low if query.distance else query.readings[0].distance.low
     with told_under(spot(read.lamp, place_m, through.screen).uvi, query.animal, context):
         wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
@@ -98,6 +112,7 @@ def metered(query: MeterQuery, context: Context) -> Metered:
     )
     believed = None if read.cannot_be else check.here.uvi
     tube = tube_told(read.lamp, None, query.lamp)
+    against = fit.against_class / (like.group.factor if like and like.group else 1.0)
     return Metered(
         wish=wish_told(wanted, context),
         read=read,
@@ -116,10 +131,11 @@ def metered(query: MeterQuery, context: Context) -> Metered:
         ends=check.placement.ends,
         move=move_of(check),
         fit=fit_told(fit, through.readings),
-        against=share(fit.against_class) if is_named else None,
+        against=share(against) if like else None,
+        group=by_group(like) if like else None,
         shown=tuple(_shown(query, fit)),
         alarms=uv_alarms(believed, query.animal, wanted.high, context),
-        extra=tuple(_extra(fit, through, check, tube)),
+        extra=tuple(_extra(fit, through, check, tube, against)),
     )
 
 
@@ -141,11 +157,10 @@ def _named_lamp(query: MeterQuery) -> Lamp:
 
 
 def _read(
-    through: Through, fit: MeterFit, named: Lamp, kind: UvLamp, *, is_named: bool
+    through: Through, fit: MeterFit, named: Lamp, kind: UvLamp, like: Lamp | None
 ) -> LampRead:
-    like = named if is_named else None
     lamp = lamp_by_readings(through.given, named, fit)
-    off = off_of(fit, through.given, through.readings, (named, lamp, like), kind)
+    off = off_of(fit, through.given, through.readings, (named, lamp, named if like else None), kind)
     return LampRead(lamp, fit, through.readings, off).with_class(like)
 
 
@@ -165,7 +180,7 @@ def _span(check: PlaceCheck, bound: Bound) -> Length | None:
 
 
 def _extra(
-    fit: MeterFit, through: Through, check: PlaceCheck, tube: Tube
+    fit: MeterFit, through: Through, check: PlaceCheck, tube: Tube, against: float
 ) -> Iterator[tuple[str, Figure | None]]:
     """Yield the figures of JSON that no message tells in this form."""
     if check.placement.ends:
@@ -175,7 +190,6 @@ def _extra(
     yield name, plain_number(fit.estimate)
     yield length_value(tube)
     factor = fit.estimate.high / fit.estimate.best
-    against = fit.against_class
     yield "against_class", plain_number(against, (against / factor, against * factor))
     if through.passes is not None:
         yield "screen_transmission", share(through.passes)

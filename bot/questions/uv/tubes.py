@@ -26,6 +26,11 @@ __all__ = [
     "Tube",
     "Whose",
     "all_together",
+    "by_group",
+    "group_differs",
+    "group_rows",
+    "group_short",
+    "group_sources",
     "length_sources",
     "length_steps",
     "length_value",
@@ -90,10 +95,11 @@ class Assumed(Enum):
 
 @dataclass(frozen=True, slots=True)
 class ByGroup:
-    """By how many keepers of the group the class was read, and when last."""
+    """By how many keepers of the group the class was read, when last, and how much tubes differ."""
 
     keepers: int
     newest: date
+    differ: Share
 
 
 @dataclass(frozen=True, slots=True)
@@ -192,13 +198,16 @@ def tube_told(
         example=metres(_EXAMPLE.face_to_face_m),
         example_watts=watts(_EXAMPLE.power_w),
         to_buy=to_buy,
-        group=_by_group(lamp) if whose is Whose.CLASS else None,
+        group=by_group(lamp) if whose is Whose.CLASS else None,
     )
 
 
-def _by_group(lamp: Lamp) -> ByGroup | None:
+def by_group(lamp: Lamp) -> ByGroup | None:
+    """Return by how many keepers a lamp's class goes; None where it goes by our figure."""
     read = lamp.group
-    return ByGroup(read.keepers, date.fromordinal(read.newest)) if read else None
+    if read is None:
+        return None
+    return ByGroup(read.keepers, date.fromordinal(read.newest), share(read.spread - 1.0))
 
 
 def _known(lamp: Lamp) -> LongKnown:
@@ -216,8 +225,7 @@ def _known(lamp: Lamp) -> LongKnown:
 def tube_rows(tube: Tube) -> Iterator[Row]:
     """Yield what the tube is, what was assumed of it, how long it is and how that is known."""
     yield Row(Say("tubes-label-lamp" if tube.point else "tubes-label"), Say("tubes-name", tube))
-    if tube.group is not None:
-        yield Row(Say("tubes-group-label"), Say("tubes-group", tube.group))
+    yield from group_rows(tube)
     if tube.whose is Whose.CLASS and not tube.kind_told:
         yield Row(Say("tubes-kind-label"), Say("tubes-kind"))
     if tube.whose is not Whose.CLASS:
@@ -235,9 +243,30 @@ def tube_rows(tube: Tube) -> Iterator[Row]:
         yield Row(Say("tubes-age-label"), Say("tubes-age"))
 
 
+def group_rows(tube: Tube) -> Iterator[Row]:
+    """Yield by how many keepers of the group a tube goes, if it does."""
+    if tube.group is not None:
+        yield Row(Say("tubes-group-label"), Say("tubes-group", tube.group))
+
+
+def group_short(tube: Tube) -> tuple[Say, ...]:
+    """Return that a tube goes by the group, in brief."""
+    return () if tube.group is None else (Say("tubes-group-short", tube.group),)
+
+
+def group_differs(tube: Tube) -> tuple[Say, ...]:
+    """Return by how much tubes of its class differ in the group, where that is known."""
+    return () if tube.group is None else (Say("tubes-group-differ", tube.group),)
+
+
+def group_sources(tube: Tube) -> tuple[str, ...]:
+    """Return the source of what a group read, where the tube goes by it."""
+    return () if tube.group is None else ("group_readings",)
+
+
 def tube_assumed(tube: Tube) -> tuple[Say, ...]:
     """Return what was assumed of a tube, in brief."""
-    group = () if tube.group is None else (Say("tubes-group-short", tube.group),)
+    group = group_short(tube)
     if tube.assumed is Assumed.NOTHING:
         return group
     return (Say.by("tubes-assumed", tube.assumed, tube), *group)

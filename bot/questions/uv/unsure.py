@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from itertools import product
 
-from bot.facts import Bound, Length, Say, Uvi, metres, uvi
+from bot.facts import Bound, Length, Say, Share, Uvi, metres, uvi
 from bot.language import screens as typed
 from bot.language.lamps import Fixture as TypedFixture
 from bot.language.unsure import SomeMesh, Unsure
@@ -30,11 +30,20 @@ from bot.questions.uv.tubes import (
     tube_told,
 )
 from bot.reply import Alarm
+from bot.saved.group import NOTHING_OWN, Own
 from calc.judgement import Verdict as Stands
 from calc.limits import Limits
 from calc.uncertainty import Estimate
 from calc.uv.lamp import Fixture, Lamp
-from calc.uv.placement import SAFE_MINIMUM_M, Placement, Verdict, check_place, place, spot
+from calc.uv.placement import (
+    SAFE_MINIMUM_M,
+    Placement,
+    Verdict,
+    check_place,
+    feared,
+    place,
+    spot,
+)
 from calc.uv.screen import Screen
 
 __all__ = ["UnsureWay", "Unsurely", "unsurely"]
@@ -110,6 +119,11 @@ class Unsurely(WishedFor):
     alarms: tuple[Alarm, ...]
 
     @property
+    def differ(self) -> Share | None:
+        """Return by how much tubes of its class differ in the group, where that is known."""
+        return self.tube.group.differ if self.tube.group else None
+
+    @property
     def least(self) -> Uvi | None:
         """Return the least UVI that it may be there."""
         return uvi(self.expect.low) if self.expect else None
@@ -124,7 +138,9 @@ def unsurely(query: DistanceQuery, context: Context) -> Unsurely:
     """Work out every way the set-up may be, and where none of them is too strong."""
     wanted = wanted_asked(query.animal, query.uvi, context)
     ends = wanted.low, wanted.high
-    cases = [_case(query, *way, ends) for way in product(_reflectors(query), _screens(query))]
+    own = NOTHING_OWN if isinstance(query.behind, Unsure) else context.own
+    ways = product(_reflectors(query), _screens(query))
+    cases = [_case(query, *way, ends, own) for way in ways]
     at_m = query.distance.low if isinstance(query, UviQuery) else None
     start_m = _start_m(cases)
     place_m = start_m if at_m is None else at_m
@@ -172,8 +188,10 @@ def _case(
     reflector: TypedFixture | None,
     screen: typed.Screen,
     wanted: tuple[float, float],
+    own: Own,
 ) -> _Case:
-    one = lamp_asked(query.tube, reflector, query.length, query.age, query.enclosure)
+    # Of a fixture that nobody knows the class is not known, which a group may have read.
+    one = lamp_asked(query.tube, reflector, query.length, query.age, query.enclosure, own=own)
     lamp = all_together(one, query)
     between = screen_asked(screen)
     return _Case(lamp, between, screen, place(lamp, between, *wanted))
@@ -249,7 +267,7 @@ def _weakest(cases: list[_Case], at_m: float | None) -> Estimate | None:
     """Return the UV index of the weakest way at a place that is not too near by itself."""
     if at_m is None or at_m < SAFE_MINIMUM_M:
         return None
-    found = (spot(case.lamp, at_m, case.screen).uvi for case in cases)
+    found = (feared(case.lamp, spot(case.lamp, at_m, case.screen), case.screen) for case in cases)
     return min(found, key=lambda estimate: estimate.best)
 
 

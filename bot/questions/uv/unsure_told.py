@@ -5,7 +5,13 @@ from collections.abc import Iterator
 from bot.facts import Say, Says
 from bot.layered import Brief, Layered, Row, Table
 from bot.questions.uv.shared import UV_CARE, wish_assumed, wish_rows
-from bot.questions.uv.tubes import length_steps, length_value, tube_assumed
+from bot.questions.uv.tubes import (
+    group_rows,
+    group_sources,
+    length_steps,
+    length_value,
+    tube_assumed,
+)
 from bot.questions.uv.unsure import Unsurely, UnsureWay
 
 __all__ = ["tell_unsurely"]
@@ -26,13 +32,17 @@ def tell_unsurely(command: str, facts: Unsurely) -> Layered:
         numbers=(
             *wish_rows(facts.wish),
             Row(say("label-unknown"), say("unknown")),
+            *group_rows(facts.tube),
             Row(Say("tubes-long-label"), Say("tubes-long", facts.tube)),
         ),
         table=Table(
             (say("column-way"), say("column-there" if there else "column-away")),
             tuple((Say("unsure-way", way), _cell(way)) for way in facts.ways),
         ),
-        why=(say("why-there" if there else "why-start"), say("why-wide")),
+        why=(
+            say("why-there" if there else "why-start"),
+            say("why-wide" if facts.differ is None else "why-group"),
+        ),
         care=UV_CARE,
         values=(
             ("distance", facts.ends),
@@ -40,7 +50,12 @@ def tell_unsurely(command: str, facts: Unsurely) -> Layered:
             length_value(facts.tube),
         ),
         guide=_GUIDE,
-        sources=(*facts.wish.sources, *_SOURCES, "common_practice"),
+        sources=(
+            *facts.wish.sources,
+            *_SOURCES,
+            "common_practice",
+            *group_sources(facts.tube),
+        ),
         alarms=facts.alarms,
     )
 

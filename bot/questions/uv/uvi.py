@@ -14,7 +14,13 @@ from bot.questions.shared import limits_for
 from bot.questions.uv.asked_uv import Asked, told_surely
 from bot.questions.uv.curve_picture import Shown, curve_picture
 from bot.questions.uv.danger import uv_alarms
-from bot.questions.uv.lamp_asked import lamp_asked, screen_asked, told_under, wanted_asked
+from bot.questions.uv.lamp_asked import (
+    classes_of,
+    lamp_asked,
+    screen_asked,
+    told_under,
+    wanted_asked,
+)
 from bot.questions.uv.move import Move, MoveWay, move_of
 from bot.questions.uv.readings import (
     off_before,
@@ -122,7 +128,8 @@ def expected(query: UviQuery, context: Context) -> Facts:
     ends = wanted.low, wanted.high
     limits = None if read.cannot_be else limits_for(query.animal, context)
     check = check_place(read.lamp, screen, at_m, *ends, limits, unchecked=wanted.unchecked)
-    asked = Asked.of(query, told, read, screen, wish_told(wanted, context), check.placement)
+    wish, groups = wish_told(wanted, context), classes_of(context.own)
+    asked = Asked.of(query, told, read, screen, wish, check.placement, groups)
     # Too near, and readings that cannot be, are told by themselves, with what to do first.
     too_near = at_m < SAFE_MINIMUM_M
     believed = None if too_near or read.cannot_be else check.feared

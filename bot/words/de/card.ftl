@@ -11,6 +11,9 @@ card-head-some = { $fits } von { $asked } Kombinationen schaffen UV-Index { UVI(
 card-head-none = Nein: Keine dieser Röhren gibt sicher UV-Index { UVI($wanted, form: "range") }.
 card-range = Die Tabelle nennt jeden Abstand.
 card-assumed = Länge nicht genannt: gilt für jede.
+card-by-group = Manche nach Messungen der Gruppe.
+# Only with: $group, $newest
+card-group = { card-short }: { $keepers } Halter deiner Gruppe haben Röhren dieser Klasse gemessen, zuletzt am { DAY($newest) }. Nie näher, als meine eigene Zahl es zulässt.
 card-do-start = Fang in der Mitte an, eher weiter weg.
 card-do-far = Fang am fernen Ende an.
 card-do-ask = Frag distance nach einer Röhre, dann siehst du, warum.

@@ -61,3 +61,7 @@ compare-picture-below = Durchgezogen: der erste. Gestrichelt: der zweite.
 compare-picture-aim = Ziel { UVI($wanted, form: "range") }
 compare-picture-note = Blass: was eine solche Lampe geben kann.
 compare-picture-alt = Diagramm: Der UV-Index zweier Aufbauten fällt mit dem Abstand. Ziel ist { UVI($wanted, form: "range") }.
+# Only with: $group
+compare-by-one = Einer nach { $keepers } Haltern der Gruppe.
+# Only with: $group, $newest
+compare-group = { $lamp }: { $keepers } Halter deiner Gruppe haben Röhren dieser Klasse gemessen, zuletzt am { DAY($newest) }. Ihre Werte gelten hier statt meiner Zahl.

@@ -5,7 +5,10 @@ instead-fixture = { $fixture ->
    *[plain] einfache Leuchte
   }
 instead-tube = T5 HO, bis { SHARE($strength) }, { instead-fixture }
-instead-full = { instead-tube }, { $screen }, { LENGTH($away, form: "range") } vom Rücken.
+instead-full = { $keepers ->
+    [none] { instead-tube }, { $screen }, { LENGTH($away, form: "range") } vom Rücken.
+   *[other] { instead-tube }, { $screen }, { LENGTH($away, form: "range") } vom Rücken (nach { $keepers } Haltern deiner Gruppe).
+  }
 instead-use = Nimm stattdessen: { instead-full }
 instead-better = Besser für den Anfang: eine stärkere Röhre, bis { SHARE($strength) }, { instead-fixture }, { $screen }, { LENGTH($away, form: "range") } vom Rücken. Eine schwache Röhre über einem Gitter hängt so nah, dass jeder Zentimeter zählt.
 instead-short = Nimm { instead-tube }{ $bare ->

@@ -19,7 +19,10 @@ meter-do-nearer = Miss noch einmal näher, bei 1 oder mehr.
 meter-do-again = Miss dann neu: { UVI($wanted, form: "range") } ist richtig.
 
 ## Warum
-meter-why-class = Zwei Lampen einer Klasse unterscheiden sich um ein Drittel, und eine alte oder staubige gibt weniger. Sind deine Messwerte schwach, zählt die Klasse mit.
+meter-why-class = { $differ ->
+    [none] Zwei Lampen einer Klasse unterscheiden sich um ein Drittel
+   *[some] Zwei Lampen dieser Klasse unterscheiden sich bei den Haltern deiner Gruppe um etwa { SHARE($differ) }
+  }, und eine alte oder staubige gibt weniger. Sind deine Messwerte schwach, zählt die Klasse mit.
 
 ## Schritte
 meter-step-again = Miss nach jeder Änderung neu: { UVI($wanted, form: "range") } ist richtig. Schreib jeden Wert mit Datum auf, dann siehst du, wie die Röhre nachlässt.
@@ -73,7 +76,10 @@ meter-sure = { $contradicts ->
 meter-passes = Nach deinen Messwerten lässt dein Gitter etwa { SHARE($passes) } ({ SHARE($passes, form: "range") }) durch.
 meter-label-class = Gegen ihre Klasse
 # Only with: $against, $named
-meter-class = Etwa { SHARE($against) } von dem, was ich für ihre Klasse annehme: { $named }.
+meter-class = { $keepers ->
+    [none] Etwa { SHARE($against) } von dem, was ich für ihre Klasse annehme: { $named }.
+   *[other] Etwa { SHARE($against) } von dem, was { $keepers } Halter deiner Gruppe an ihrer Klasse maßen: { $named }.
+  }
 meter-column-at = Von der Lampe
 meter-column-read = Gemessen
 meter-column-all = Die Lampe nach allen Werten

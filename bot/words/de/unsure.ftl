@@ -49,6 +49,8 @@ unsure-why-start = { $start ->
 # Only with: $at
 unsure-why-there = { LENGTH($at) }: In der Tabelle steht alles, was es sein kann.
 unsure-why-wide = Leuchte und Gitter ändern das UV mehr als alles andere. Dazu kommt, dass Lampen derselben Klasse um etwa ein Drittel verschieden sind.
+# Only with: $differ
+unsure-why-group = Leuchte und Gitter ändern das UV mehr als alles andere. Dazu kommt, dass Lampen dieser Klasse bei den Haltern deiner Gruppe verschieden sind, um etwa { SHARE($differ) }.
 
 ## Schritte
 unsure-step-until-find_out = Finde es heraus, bevor sich dort ein Tier sonnt.

@@ -11,6 +11,9 @@ card-head-some = { $fits } of { $asked } set-ups can give UV index { UVI($wanted
 card-head-none = No: none of these tubes gives UV index { UVI($wanted, form: "range") } safely.
 card-range = The table tells each, tube to back.
 card-assumed = No length told, so it fits any length.
+card-by-group = Some go by your group's readings.
+# Only with: $group, $newest
+card-group = { card-short }: { $keepers } keepers of your group read tubes of this class, the last on { DAY($newest) }. Never nearer than my own figure allows.
 card-do-start = Start mid-range. Not sure? Farther.
 card-do-far = Start at the far end of the range.
 card-do-ask = Ask distance for one tube to see why.

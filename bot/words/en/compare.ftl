@@ -62,3 +62,7 @@ compare-picture-below = Solid: the first. Dashed: the second.
 compare-picture-aim = aim for { UVI($wanted, form: "range") }
 compare-picture-note = Pale: what one such lamp may give.
 compare-picture-alt = Chart: the UV index of two set-ups falls with distance. Aim for { UVI($wanted, form: "range") }.
+# Only with: $group
+compare-by-one = One goes by { $keepers } keepers of your group.
+# Only with: $group, $newest
+compare-group = { $lamp }: { $keepers } keepers of your group read tubes of this class, the last on { DAY($newest) }. What they read takes the place of my own figure here.

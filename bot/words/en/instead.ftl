@@ -6,7 +6,10 @@ instead-fixture = { $fixture ->
    *[plain] plain fixture
   }
 instead-tube = T5 HO, up to { SHARE($strength) }, { instead-fixture }
-instead-full = { instead-tube }, { $screen }, { LENGTH($away, form: "range") } from the back.
+instead-full = { $keepers ->
+    [none] { instead-tube }, { $screen }, { LENGTH($away, form: "range") } from the back.
+   *[other] { instead-tube }, { $screen }, { LENGTH($away, form: "range") } from the back (by { $keepers } keepers of your group).
+  }
 instead-use = Use this instead: { instead-full }
 instead-better = Better for a beginner: a stronger tube, up to { SHARE($strength) }, { instead-fixture }, { $screen }, { LENGTH($away, form: "range") } from the back. A weak tube over a screen hangs so close that an inch matters.
 instead-short = Use { instead-tube }{ $bare ->

@@ -19,7 +19,10 @@ meter-do-nearer = Read again closer, at 1 or more.
 meter-do-again = Then read again: { UVI($wanted, form: "range") } is right.
 
 ## Why
-meter-why-class = Two lamps of one class differ by a third, and an old or dusty one gives less. Where your readings are weak, the class counts beside them.
+meter-why-class = { $differ ->
+    [none] Two lamps of one class differ by a third
+   *[some] Two lamps of this class differ by about { SHARE($differ) } among the keepers of your group
+  }, and an old or dusty one gives less. Where your readings are weak, the class counts beside them.
 
 ## Steps
 meter-step-again = Read again after every change: { UVI($wanted, form: "range") } is right. Write each reading down with its date, to see the tube fade.
@@ -70,7 +73,10 @@ meter-sure = { $contradicts ->
 meter-passes = By your readings your own screen lets through about { SHARE($passes) } ({ SHARE($passes, form: "range") }).
 meter-label-class = Against its class
 # Only with: $against, $named
-meter-class = About { SHARE($against) } of what I assume for its class: { $named }.
+meter-class = { $keepers ->
+    [none] About { SHARE($against) } of what I assume for its class: { $named }.
+   *[other] About { SHARE($against) } of what { $keepers } keepers of your group read of its class: { $named }.
+  }
 meter-column-at = From the lamp
 meter-column-read = You read
 meter-column-all = The lamp by all readings

@@ -63,6 +63,7 @@ tubes-shorter = The shortest standard T5 HO tube is { LENGTH($shortest) }. Check
 tubes-group-label = Your group
 tubes-group = { $keepers } keepers of your group read tubes of this class, the last on { DAY($newest) }. What they read takes the place of my own figure here, never nearer than mine allows.
 tubes-group-short = Goes by { $keepers } keepers of your group.
+tubes-group-differ = Tubes of this kind differ among your group's { $keepers } keepers by about { SHARE($differ) }. A UV meter settles it.
 tubes-age-label = Age
 tubes-age = not told
 tubes-ask-length = How long is the tube? Ask again with its length, such as length:{ LENGTH($example, units: "first") }, or with the watts printed on a T5 HO tube, such as length:{ WATTS($example_watts) }. That narrows it most.

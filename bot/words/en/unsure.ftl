@@ -50,6 +50,8 @@ unsure-why-start = { $start ->
 # Only with: $at
 unsure-why-there = { LENGTH($at) }: every way this may be is in the table.
 unsure-why-wide = Fixture and screen change the UV more than anything else. On top of that, lamps of one class differ by about a third.
+# Only with: $differ
+unsure-why-group = Fixture and screen change the UV more than anything else. On top of that, lamps of this class differ among the keepers of your group, by about { SHARE($differ) }.
 
 ## Steps
 unsure-step-until-find_out = Find out before anything basks there.

@@ -31,6 +31,10 @@ OFFER = f"mine offer readings:4.2 at 12 in {TUBE} age:8 months"
 DISTANCE = f"distance {TUBE} animal:bearded dragon"
 SAVE = f"mine save name:Box distance:14in age:8 months {TUBE}"
 OTHER = 5_000_000_000_000_000_009
+PLAN = (
+    "plan animal:bearded dragon enclosure:48x24x36in lid:full mesh room:70F place:inside "
+    "reflector:polished"
+)
 
 
 def reading(off: float, day: date = date(2026, 4, 1), age_days: int = 200) -> PooledReading:
@@ -215,11 +219,44 @@ async def test_enough_keepers_take_the_place_of_our_figure_here_and_nowhere_else
         f"section distance:16in enclosure:48x24x24in {TUBE} animal:bearded dragon",
         "tube distance:14in screen:none length:34in animal:bearded dragon",
         "check setup:bearded dragon, 12% T5 HO 34in in a polished hood, no screen, 16 in",
+        "card animal:bearded dragon length:34in",
+        f"compare distance:16in {TUBE} animal:bearded dragon with_tube:6%",
+        f"{PLAN} tube:12%",
+        f"uvi distance:16in {TUBE.replace('screen:none', 'screen:unsure')} animal:bearded dragon",
+        f"meter readings:4.2 at 12in {TUBE} animal:bearded dragon",
     ],
 )
-async def test_every_question_of_a_tube_goes_by_it(ok: Ask, store: Store, line: str) -> None:
+async def test_every_question_of_a_tube_goes_by_it_and_says_the_count(
+    ok: Ask, store: Store, line: str
+) -> None:
     await given(store, 12, off=-0.1)
-    assert (await ok(line)).values != (await ok(line, server=None)).values
+    ours, groups = await ok(line, server=None), await ok(line)
+    assert ours.values != groups.values
+    if not line.startswith(("section", "tube", "check")):
+        assert "12 keepers of your group" in whole(groups)
+        assert "keepers of your group" not in whole(ours)
+
+
+@pytest.mark.parametrize("off", [-0.5, -0.1, 0.25])
+async def test_no_plan_and_no_card_hangs_a_tube_nearer_than_our_own_figure_allows(
+    ok: Ask, store: Store, off: float
+) -> None:
+    """However weak a group's tubes are read, the near end stays that of a new one of its class."""
+    await given(store, 12, off=off)
+    for line in ("card animal:bearded dragon length:34in", f"{PLAN} tube:12%"):
+        ours = {v.name: v for v in (await ok(line, server=None)).values}
+        for value in (await ok(line)).values:
+            if value.name.startswith(("distance", "tube_to_back")):
+                assert value.low >= ours[value.name].low - 1e-9, value.name
+
+
+async def test_a_tube_offered_instead_goes_by_it_too(ask: Ask, store: Store) -> None:
+    weak = DISTANCE.replace("tube:12%", "tube:2%").replace("screen:none", "screen:blocks 45%")
+    before = await ask(weak)
+    await given(store, 12, off=-0.1)
+    after = await ask(weak)
+    assert "12 keepers of your group" not in str(before.steps)
+    assert "(by 12 keepers of your group)" in str(after.steps)
 
 
 async def test_what_tubes_lose_stands_beside_an_age_and_too_few_readings(
