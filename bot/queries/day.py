@@ -44,7 +44,7 @@ class HoursQuery(Query):
     off: Clock | None = Field(None, examples=["20:00"])
     latitude: Latitude | None = Field(None, examples=["home"])
     zone: Zone | None = Field(None, examples=["America/Chicago"])
-    months: Months = Field("own", examples=["turned"])
+    months: Months | None = Field(None, examples=["turned"])
     year: Year | None = Field(None, examples=["2026"])
 
     def asks_of_an_animal(self) -> bool:

@@ -216,13 +216,12 @@ def _flat_numbers(facts: FlatHours, say: Says) -> Iterator[Row]:
 
 def _seasons_told(facts: Seasons) -> Layered:
     say = Says("hours", facts)
-    reversed_year = facts.south and not facts.turned
     return Layered(
         command="hours",
         title=say("title-home" if facts.home_of else "title-year"),
         brief=Brief(
             head=say("steady" if facts.steady else "seasons"),
-            range=(say("just-as-good"), *([say("south-short")] if reversed_year else [])),
+            range=(say("just-as-good"), *_turned(facts, say)),
             assumed=() if facts.zone else (say("no-zone-short"),),
             steps=(say("do-month"),),
         ),
@@ -235,6 +234,14 @@ def _seasons_told(facts: Seasons) -> Layered:
         sources=facts.sources,
         picture=lambda teller: Picture.later(year_picture, facts, teller),
     )
+
+
+def _turned(facts: Seasons, say: Says) -> Iterator[Say]:
+    """Yield in whose summer the months stand, where that is not plain."""
+    if facts.by_itself:
+        yield say("turned-short")
+    elif facts.south and not facts.turned:
+        yield say("south-short")
 
 
 def _seasons_numbers(facts: Seasons, say: Says) -> Iterator[Row]:

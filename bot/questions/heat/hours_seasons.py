@@ -40,12 +40,16 @@ class MonthLit:
 
 @dataclass(frozen=True, slots=True)
 class Seasons:
-    """The light of a latitude month by month; ``unused`` are options that change nothing."""
+    """The light of a latitude month by month; ``unused`` are options that change nothing.
+
+    ``by_itself``: turned because a home in the south was followed and no months were told.
+    """
 
     latitude: Angle
     south: bool
     home_of: Name | None
     turned: bool
+    by_itself: bool
     least: Hours
     least_month: Say
     most: Hours
@@ -99,6 +103,9 @@ def seasons(query: HoursQuery, animal: Animal | None) -> Seasons:
     else:
         latitude_deg = home.aim
     zone, turned = query.zone or ZoneInfo("UTC"), query.months == "turned"
+    # Who follows an animal's home means the own summer, and most are north of the equator.
+    by_itself = home is not None and query.months is None and latitude_deg < 0.0
+    turned = turned or by_itself
     year = query.year or datetime.now(UTC).year
     plan = month_plan(latitude_deg, zone, year, half_year_later=turned)
     longest = max(plan, key=lambda month: month.times.hours)
@@ -110,6 +117,7 @@ def seasons(query: HoursQuery, animal: Animal | None) -> Seasons:
         south=latitude_deg < 0.0,
         home_of=None if animal is None else animal_name(animal),
         turned=turned,
+        by_itself=by_itself,
         least=hours(shortest.times.hours),
         least_month=_named(shortest),
         most=hours(longest.times.hours),

@@ -38,6 +38,7 @@ hours-do-morning = Sonst frag hours mit on:{ CLOCK($morning) }.
 hours-steady = { HOURS($least) } in jedem Monat.
 hours-seasons = { HOURS($least) } im { $least_month }, { HOURS($most) } im { $most_month }.
 hours-just-as-good = Anfänger? Immer 12 Stunden reicht.
+hours-turned-short = Sommer im Juni. Im Süden: months:own.
 hours-south-short = Dort ist im Dezember Sommer. months:turned dreht das um.
 hours-no-zone-short = Ohne zone: gilt Normalzeit.
 hours-do-month = Stell die Uhr jeden Monat auf ihre Zeile.

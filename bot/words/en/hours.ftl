@@ -38,6 +38,7 @@ hours-do-morning = If not, ask hours with on:{ CLOCK($morning) }.
 hours-steady = { HOURS($least) } in every month.
 hours-seasons = { HOURS($least) } in { $least_month }, { HOURS($most) } in { $most_month }.
 hours-just-as-good = Beginner? 12 hours all year will do.
+hours-turned-short = Turned to a June summer. South? months:own.
 hours-south-short = Its summer is in December. months:turned swaps that.
 hours-no-zone-short = No zone told: standard time all year.
 hours-do-month = Set the timer to each month's row.
