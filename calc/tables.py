@@ -13,7 +13,7 @@ from importlib.util import cache_from_source
 from pathlib import Path
 from typing import Any
 
-__all__ = ["ROOT", "made_once", "read_table"]
+__all__ = ["ROOT", "can_keep", "made_once", "read_table", "stamp_of"]
 
 ROOT = Path(__file__).resolve().parent.parent
 """The folder in which ``calc`` and ``bot`` lie."""
@@ -22,10 +22,15 @@ ROOT = Path(__file__).resolve().parent.parent
 def read_table(name: str | Path) -> dict[str, Any]:
     """Return a table by its path below the program's folder, such as ``calc/data/limits.toml``."""
     path = ROOT / name
+    found: dict[str, Any] = made_once(path, stamp_of(path), lambda: _read(path))
+    return found
+
+
+def stamp_of(path: Path) -> tuple[int, int]:
+    """Return by what a file is known to be the same."""
     stat = path.stat()
     # In whole seconds, as bytecode is compared: an image keeps no more.
-    found: dict[str, Any] = made_once(path, (int(stat.st_mtime), stat.st_size), lambda: _read(path))
-    return found
+    return int(stat.st_mtime), stat.st_size
 
 
 def made_once(path: Path, mark: int | tuple[int, int], make: Callable[[], Any]) -> Any:
@@ -33,8 +38,7 @@ def made_once(path: Path, mark: int | tuple[int, int], make: Callable[[], Any]) 
 
     Plain values alone can be kept: numbers, texts, tuples, lists, dictionaries.
     """
-    # With both endings in its name, since a table may be named as a module beside it.
-    kept = Path(cache_from_source(f"{path}.py"))
+    kept = _place_of(path)
     try:
         made_of, told = marshal.loads(kept.read_bytes())
     except (OSError, EOFError, ValueError, TypeError):
@@ -44,6 +48,20 @@ def made_once(path: Path, mark: int | tuple[int, int], make: Callable[[], Any]) 
         if not sys.dont_write_bytecode:
             _keep(kept, marshal.dumps((mark, told)))
     return told
+
+
+def can_keep(path: Path) -> bool:
+    """Say whether what is made of a file is kept, or can be."""
+    import os
+
+    return _place_of(path).exists() or (
+        not sys.dont_write_bytecode and os.access(path.parent, os.W_OK)
+    )
+
+
+def _place_of(path: Path) -> Path:
+    # With both endings in its name, since a table may be named as a module beside it.
+    return Path(cache_from_source(f"{path}.py"))
 
 
 def _read(path: Path) -> dict[str, Any]:

@@ -20,7 +20,7 @@ _ARROWS = {
     "bot.words": "",
     "bot.saying": (
         "bot.saying bot.brief bot.facts bot.language bot.layered bot.linking bot.preferences "
-        "bot.reply"
+        "bot.reply calc.tables"
     ),
     # What a question works out and tells: no sentence, so nothing to look into.
     "bot.questions": (

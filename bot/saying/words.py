@@ -2,21 +2,26 @@
 
 The id tells the file: ``night-title`` stands in ``night.ftl``, and what fits no file in
 ``shared.ftl``. A file is cut into its messages where it is opened, and a message is parsed where
-it is said, so that a cold question pays for its own words alone.
+it is said, so that a cold question pays for its own words alone. What was parsed is kept beside the
+bytecode.
 """
 
+import pickle
 import re
 from collections.abc import Iterator
+from contextlib import suppress
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 from itertools import takewhile, zip_longest
+from pathlib import Path
 from typing import Any
 
 from fluent.syntax import FluentParser, ast
 
 from bot.facts import Say
 from bot.saying.compile import Speaker, Spoken, Used, WordsError, compiled
+from calc.tables import can_keep, made_once, stamp_of
 
 __all__ = ["SHARED", "Words", "words"]
 
@@ -42,8 +47,9 @@ class Words:
     def __init__(self, language: str, texts: dict[str, str] | None = None) -> None:
         self.language = language
         self._texts = texts
-        self._stems = self._all_stems()
+        self._stems = dict.fromkeys(self._all_stems())
         self._entries: dict[str, dict[str, _Entry]] = {}
+        self._kept: dict[str, dict[str, Any]] = {}
         self._spoken: dict[str, Spoken] = {}
         self._parsed: set[str] = set()
         self.used: dict[str, Used] = {}
@@ -58,7 +64,7 @@ class Words:
     @property
     def stems(self) -> tuple[str, ...]:
         """Return the names of the files."""
-        return self._stems
+        return tuple(self._stems)
 
     def text(self, stem: str) -> str:
         """Return a file as it is."""
@@ -68,9 +74,10 @@ class Words:
 
     def stem_of(self, key: str) -> str:
         """Return the file in which a message must stand."""
-        bare = key.lstrip("-").partition(".")[0]
-        fitting = (s for s in self._stems if bare == s or bare.startswith(f"{s}-"))
-        return max(fitting, key=len, default=SHARED)
+        stem = key.lstrip("-").partition(".")[0]
+        while stem and stem not in self._stems:
+            stem = stem.rpartition("-")[0]
+        return stem or SHARED
 
     def entries(self, stem: str) -> dict[str, _Entry]:
         """Return the messages of a file by id."""
@@ -130,21 +137,39 @@ class Words:
     def _parse(self, base: str) -> None:
         if base in self._parsed:
             return
-        entry = self.entries(self.stem_of(base))[base]
-        read = FluentParser(with_spans=False).parse(entry.text).body
-        if len(read) != 1 or not isinstance(read[0], ast.Message | ast.Term):
-            junk = next((r for r in read if isinstance(r, ast.Junk)), None)
-            told = junk.annotations[0].message if junk and junk.annotations else "cannot be read"
-            raise WordsError(f"{entry.where}: {base}: {told}")
+        stem = self.stem_of(base)
+        entry, kept = self.entries(stem)[base], self._read_before(stem).get(base)
+        read = pickle.loads(kept) if kept else _read(base, entry)
         self._parsed.add(base)
-        patterns: list[tuple[str, Any]] = [(base, read[0].value)]
-        patterns += [(f"{base}.{a.id.name}", a.value) for a in read[0].attributes]
+        patterns: list[tuple[str, Any]] = [(base, read.value)]
+        patterns += [(f"{base}.{a.id.name}", a.value) for a in read.attributes]
         for key, pattern in patterns:
             if key in self._spoken:
                 raise WordsError(f"{entry.where}: {key} is said twice")
             if pattern is not None:
                 self.used[key] = Used(entry.where)
                 self._spoken[key] = compiled(key, pattern, self.used[key])
+
+    def _read_before(self, stem: str) -> dict[str, Any]:
+        """Return the messages of a file as they were parsed before, all that could be."""
+        if self._texts is not None:
+            return {}
+        if stem not in self._kept:
+            file = files("bot.words") / self.language / f"{stem}.ftl"
+            self._kept[stem] = (
+                made_once(file, stamp_of(file), lambda: self._all_read(stem))
+                if isinstance(file, Path) and can_keep(file)
+                else {}
+            )
+        return self._kept[stem]
+
+    def _all_read(self, stem: str) -> dict[str, Any]:
+        found = {}
+        for base, entry in self.entries(stem).items():
+            # What is wrong is told where it is said.
+            with suppress(WordsError):
+                found[base] = pickle.dumps(_read(base, entry))
+        return found
 
     def check(self) -> None:
         """Compile every message: no message missing that another one says, and no circle."""
@@ -160,6 +185,16 @@ class Words:
             if other not in self:
                 raise WordsError(f"{self.used[key].where}: {key}: there is no {other}")
             self._follow(other, (*within, key))
+
+
+def _read(base: str, entry: _Entry) -> ast.Message | ast.Term:
+    """Return a message as the parser reads it."""
+    read = FluentParser(with_spans=False).parse(entry.text).body
+    if len(read) == 1 and isinstance(read[0], ast.Message | ast.Term):
+        return read[0]
+    junk = next((r for r in read if isinstance(r, ast.Junk)), None)
+    told = junk.annotations[0].message if junk and junk.annotations else "cannot be read"
+    raise WordsError(f"{entry.where}: {base}: {told}")
 
 
 @cache

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from calc.tables import ROOT, read_table
+from calc.tables import ROOT, can_keep, made_once, read_table
 
 TABLES = sorted(p for room in ("bot", "calc") for p in (ROOT / room).rglob("*.toml"))
 
@@ -54,3 +54,26 @@ def test_where_nothing_can_be_kept_it_is_read_each_time(tmp_path: Path) -> None:
 def test_one_who_changes_a_table_changes_it_for_nobody_else() -> None:
     read_table("calc/data/limits.toml").clear()
     assert read_table("calc/data/limits.toml")
+
+
+def test_what_is_made_is_made_once_as_long_as_its_mark_is_the_same(tmp_path: Path) -> None:
+    path, made = tmp_path / "units.py", []
+
+    def make() -> dict[tuple[str, str], int]:
+        made.append(1)
+        return {("in", "cm"): len(made)}
+
+    assert can_keep(path)
+    assert [made_once(path, mark, make)["in", "cm"] for mark in (1, 1, 2, 2)] == [1, 1, 2, 2]
+
+
+def test_where_nothing_is_kept_and_nothing_can_be_it_is_said(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = tmp_path / "units.py"
+    monkeypatch.setattr("sys.dont_write_bytecode", True)
+    assert not can_keep(path)
+    monkeypatch.setattr("sys.dont_write_bytecode", False)
+    made_once(path, 1, dict)
+    monkeypatch.setattr("sys.dont_write_bytecode", True)
+    assert can_keep(path)

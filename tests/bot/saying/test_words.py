@@ -12,7 +12,7 @@ from bot.preferences import FIRST, LANGUAGES
 from bot.questions.animals import wanted_of
 from bot.questions.shared import others_say
 from bot.saying.voice import voice
-from bot.saying.words import SHARED, words
+from bot.saying.words import SHARED, Words, words
 from calc.animal import Group, Particular, Subject
 from calc.animals import animals
 from calc.heat.sources_of_heat import heat_sources
@@ -27,6 +27,17 @@ MACHINERY = ("figures", "list", "part", "button", "only-english", "only-english-
 
 # A hole, a value of Python's own, or what a clause that was left out leaves behind.
 BROKEN = re.compile(r"[{}]|None|Enum|  | [.,;:](?!\d)|\.\.")
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_is_kept_of_the_words_says_what_their_files_say(language: str) -> None:
+    kept = words(language)
+    fresh = Words(language, {stem: kept.text(stem) for stem in ("night", "shared")})
+    for key in list(fresh.keys()):
+        assert key in kept
+        assert key in fresh
+        assert kept.used[key].facts == fresh.used[key].facts
+        assert kept.used[key].messages == fresh.used[key].messages
 
 
 @pytest.mark.slow
