@@ -47,11 +47,12 @@ _ENDS_APART = 1.5
 
 @dataclass(frozen=True, slots=True)
 class PlacedReading:
-    """A UV index read at a distance."""
+    """A UV index read at a distance; one that was ``kept`` is not doubted again."""
 
     value: float
     distance: Measure
     text: str
+    kept: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -142,11 +142,40 @@ def test_a_name_of_the_groups_own_lamp_is_heard_in_free_words_and_in_german() ->
     assert "tube:Hood by the door" in rows(german, "Verstanden als")[0]
 
 
-@pytest.mark.parametrize("name", ["Tube", "UVB tube", "Tube 2", "Hood A"])
-def test_a_name_of_ordinary_words_is_heard_in_quotes_alone(name: str) -> None:
+@pytest.mark.parametrize("name", ["Tube", "UVB tube", "mesh lid"])
+def test_a_name_of_ordinary_words_that_may_mean_any_is_heard_in_quotes(name: str) -> None:
     named = LAMP.model_copy(update={"name": name})
     own = Own(lamps=(named,))
     assert not own_told(f"the {name} a foot above", own).lamps
     told = own_told(f'the "{name}" a foot above', own)
     assert [tube.lamp for tube, _ in told.lamps] == [named]
     assert told.rest == "the tube a foot above"
+
+
+@pytest.mark.parametrize(
+    ("name", "words", "heard"),
+    [
+        ("Hood A", "beardie under hood A, 14 in away", True),
+        ("Hood A", "Hood A hangs 14 in over the back", True),
+        ("Hood A", "is a hood a good idea?", False),
+        ("Tube 2", "tube 2, 14 in from its back", True),
+        ("Tube 2", "is tube 2 too near?", True),
+        ("Tube 2", "my tube 2 ft above the rock", False),
+        ("Tube 2", "a tube 2 years old", False),
+        ("Tube 2", "a tube 2.5 ft long", False),
+        ("Tube 2", "my tube 2 tubes of 12 %", False),
+        ("Mesh lid", "no change under the Mesh lid at 14 in", True),
+        ("Mesh lid", "under my mesh lid at 14 in", False),
+        ("Mesh lid", "Mesh lid, 14 in, beardie", False),
+        ("Mesh lid", "a lamp over the screen called mesh lid", True),
+        ("Tube", "die Lampe namens Tube hängt 30 cm über dem Rücken", True),
+        ("Uvb Tube", "die Uvb Tube hängt 30 cm über dem Rücken", False),
+        ("UVB tube", "the UVB tube is 14 in away", False),
+        ("Tube", "our group's tube is 14 in away", True),
+    ],
+)
+def test_an_ordinary_name_is_heard_unquoted_where_it_can_mean_nothing_else(
+    name: str, words: str, heard: bool
+) -> None:
+    own = Own(lamps=(LAMP.model_copy(update={"name": name}),))
+    assert bool(own_told(words, own).lamps) is heard

@@ -150,7 +150,8 @@ def _of_enclosure(
         at_m, day = last.distance_m or setup.distance_m, last.day
         if at_m is None:
             raise _lacking(Lacks.PLACE, told)
-        readings = read_placed_readings(f"{last.value:g} at {100.0 * at_m:.6g} cm", None)
+        typed_again = read_placed_readings(f"{last.value:g} at {100.0 * at_m:.6g} cm", None)
+        readings = [replace(one, kept=True) for one in typed_again]
     since = setup.tube_since
     age = (day - since).days if since is not None and since <= day else None
     return (

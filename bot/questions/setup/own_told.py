@@ -1,13 +1,14 @@
 """A group's own lamps and screens, heard by their names in free words."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 
 from bot.language.hearing.lexicon import known_phrases, tokens_of
 from bot.language.normal import normalise
 from bot.language.screens import Passes
+from bot.language.tongue import Tongue, tongue_of
 from bot.language.uv_lamps import UvLamp
 from bot.queries.options import OwnTube
 from bot.saved.group import NOTHING_OWN, Own, OwnLamp, OwnScreen
@@ -20,6 +21,14 @@ _QUOTES = '"„“”'
 _FEWEST_LETTERS = 3
 # So many words in a row are no chance.
 _LONG = 4
+_TAG = re.compile(r"[A-Z]|\d{1,3}")
+_INTRODUCING = ("called", "named", "group['’]s", "namens", "genannt", "der Gruppe")
+_CALLED = f"(?:{'|'.join(f'(?<={word} )' for word in _INTRODUCING)})"
+_UNIT = (
+    r"(?:[\"'°%x×/-]|(?:in|inch(?:es)?|ft|foot|feet|cm|mm|m|w|watts?|percent|prozent|zoll|meter|"
+    r"metres?|years?|months?|weeks?|days?|hours?|h|jahren?|monaten?|wochen?|tagen?|stunden?|"
+    r"by|mal|of|tubes?|lamps?|bulbs?|röhren?|lampen?)\b)"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,14 +43,16 @@ class OwnTold:
 def own_told(words: str, own: Own = NOTHING_OWN) -> OwnTold:
     """Return what free words tell of a group's own lamps and screens.
 
-    A short name of ordinary words alone ("Mesh lid", "Hood A") may mean any: it is heard in quotes.
+    A short name of ordinary words alone ("Mesh lid", "Hood A") may mean any: it is heard in quotes,
+    behind a word that introduces a name, or by the way in which it is written.
     """
     lamps: list[tuple[OwnTube, str]] = []
     screens: list[tuple[Passes, str]] = []
     kept: list[OwnLamp | OwnScreen] = [*own.lamps, *own.screens]
-    rest = words
+    rest, german = words, tongue_of(words) is Tongue.GERMAN
     for figure in sorted(kept, key=lambda one: -len(one.name)):
-        found = _pattern(figure.name).search(rest)
+        named = _pattern(figure.name, german=german)
+        found = named.search(rest)
         if found is None:
             continue
         if isinstance(figure, OwnLamp):
@@ -50,7 +61,7 @@ def own_told(words: str, own: Own = NOTHING_OWN) -> OwnTold:
         else:
             screens.append((Passes(figure.passes, figure.name), found[0].strip(_QUOTES)))
         plain = _LAMP if isinstance(figure, OwnLamp) else _SCREEN
-        rest = _pattern(figure.name).sub(plain, rest)
+        rest = named.sub(plain, rest)
     return OwnTold(rest, tuple(lamps), tuple(screens))
 
 
@@ -64,12 +75,26 @@ def kept_kinds(given: Mapping[str, str], own: Own) -> tuple[UvLamp, ...]:
 
 
 @lru_cache(maxsize=256)
-def _pattern(name: str) -> re.Pattern[str]:
-    words = (re.escape(word).replace("'", "['’]") for word in name.replace("’", "'").split())
+def _pattern(name: str, *, german: bool) -> re.Pattern[str]:
+    words = [re.escape(word).replace("'", "['’]") for word in name.replace("’", "'").split()]
     spelt = r"[\s-]+".join(words)
-    quoted = rf"[\"“„”]{spelt}[\"“”]"
-    either = quoted if _is_ordinary(name) else rf"{quoted}|(?<!\w){spelt}(?!\w)"
-    return re.compile(either, re.IGNORECASE)
+    ways = [rf"[\"“„”]{spelt}[\"“”]"]
+    if _is_ordinary(name):
+        ways += [rf"{_CALLED}{spelt}(?!\w)", *_by_writing(name, words, german=german)]
+    else:
+        ways.append(rf"(?<!\w){spelt}(?!\w)")
+    return re.compile("|".join(ways), re.IGNORECASE)
+
+
+def _by_writing(name: str, words: list[str], *, german: bool) -> Iterator[str]:
+    """Yield how an ordinary name is told from its words by the way in which it is written."""
+    *head, tag = words
+    if head and _TAG.fullmatch(tag):
+        # "Hood A", "Tube 2": a letter as it is kept, and no figure with its unit.
+        yield rf"(?<!\w){r'[ -]'.join(head)}[ -]?(?-i:{tag})(?![\w.,/]*\d)(?!\w)(?!\s*{_UNIT})"
+    elif head and not german and name[0].isupper() and not name.split()[0].isupper():
+        # "under the Mesh lid": a capital where no sentence begins, which German has everywhere.
+        yield rf"(?<=[\w,;:] )(?-i:{' '.join(words)})(?!\w)"
 
 
 def _is_ordinary(name: str) -> bool:

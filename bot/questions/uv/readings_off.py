@@ -23,7 +23,8 @@ _LEAST, _LEAST_BY_SLIP = 0.2, 0.45
 # A lost point makes ten times as much; beyond twice that it explains nothing.
 _POINT = 10.0
 _OTHER_UNIT = {"in": Slip.CM_AS_INCHES, "cm": Slip.INCHES_AS_CM}
-_TENFOLD = (Slip.UVI_TOO_HIGH, Slip.UVI_TOO_LOW, Slip.TOO_FAR, Slip.TOO_NEAR)
+_OF_UVI = (Slip.UVI_TOO_HIGH, Slip.UVI_TOO_LOW)
+_TENFOLD = (*_OF_UVI, Slip.TOO_FAR, Slip.TOO_NEAR)
 _CM_M, _INCH_M = 0.01, 0.0254
 
 
@@ -134,6 +135,8 @@ def off_of(
 
 
 def _allowed(reading: PlacedReading) -> tuple[Slip, ...]:
+    if reading.kept:
+        return _OF_UVI
     other = _OTHER_UNIT.get(reading.distance.unit)
     return (other, *_TENFOLD) if other else _TENFOLD
 

@@ -129,6 +129,16 @@ async def test_nonsense_is_refused_and_nothing_is_kept(
     assert await store.pool.of_group(GARDEN) == ()
 
 
+async def test_a_distance_that_was_kept_is_not_doubted_and_one_that_is_typed_is(
+    ok: Ask, ask: Ask, store: Store
+) -> None:
+    await ok(SAVE.replace("14in", "35.6cm"))
+    await ok("mine reading name:Box uvi:1.3")
+    assert (await ask("mine offer")).status == "ok"
+    typed = await ask(f"mine offer readings:1.3 at 35.6cm {TUBE}")
+    assert "inches" in typed.answer
+
+
 async def test_a_lamp_of_the_groups_own_is_given_by_its_name(ok: Ask, store: Store) -> None:
     await ok("server lamp name:Hood A readings:4.2 at 12 in, 2.9 at 15 in length:34in")
     await ok("mine offer readings:3.9 at 12 in tube:Hood A screen:none sure:yes")
