@@ -131,3 +131,37 @@ async def test_without_a_studio_no_picture_is_promised(world: World, bot: Maker)
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
     assert SHOW not in answer.buttons
+
+
+PLAN = {
+    "animal": "bearded dragon",
+    "enclosure": "48x24x24in",
+    "lid": "full mesh",
+    "room": "70F",
+    "night": "62F",
+}
+SHEET = "Care sheet"
+
+
+async def test_a_care_sheet_comes_to_the_presser_alone_and_is_shared_by_its_own_button(
+    world: World, artist: Artist
+) -> None:
+    async with world.running(artist(told)):
+        answer = await world.slash("plan", PLAN)
+        sheet = await world.press(answer, SHEET)
+        pressed = await world.press(sheet, SHARE)
+        await world.platform.until(lambda: pressed.further, "the shared sheet")
+    (shared,) = pressed.further
+    assert SHEET in answer.buttons
+    assert sheet.ephemeral
+    assert list(sheet.post.files) == ["plan-sheet.png"]
+    assert b"earded dragon" in sheet.post.files["plan-sheet.png"]
+    assert "bearded dragon" in sheet.post.payload["attachments"][0]["description"]
+    assert not shared.ephemeral
+    assert list(shared.files) == ["plan-sheet.png"]
+
+
+async def test_a_question_without_a_set_up_has_no_care_sheet(world: World, artist: Artist) -> None:
+    async with world.running(artist(told)):
+        answer = await world.slash("convert", {"value": "14in"})
+    assert SHEET not in answer.buttons

@@ -133,9 +133,9 @@ async def test_a_distance_that_was_kept_is_not_doubted_and_one_that_is_typed_is(
     ok: Ask, ask: Ask, store: Store
 ) -> None:
     await ok(SAVE.replace("14in", "35.6cm"))
-    await ok("mine reading name:Box uvi:1.3")
+    await ok("mine reading name:Box uvi:1.5")
     assert (await ask("mine offer")).status == "ok"
-    typed = await ask(f"mine offer readings:1.3 at 35.6cm {TUBE}")
+    typed = await ask(f"mine offer readings:1.5 at 35.6cm {TUBE}")
     assert "inches" in typed.answer
 
 
