@@ -29,8 +29,8 @@ def page_links(slugs: Iterable[str], guide_url: str, language: str = FIRST) -> t
 @cache
 def _title(slug: str, language: str) -> str:
     """Return a page's title from the head of its file: an answer that links to it needs no more."""
-    folder = ROOT / "bot/guide" if language == FIRST else ROOT / "bot/guide" / language
-    with (folder / f"{slug}.md").open(encoding="utf-8") as lines:
+    told, first = (ROOT / "bot/guide" / folder / f"{slug}.md" for folder in (language, ""))
+    with (told if told.is_file() else first).open(encoding="utf-8") as lines:
         found = next(line for line in lines if line.startswith(_TITLE))
     return found.removeprefix(_TITLE).strip().strip('"')
 

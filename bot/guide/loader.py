@@ -177,8 +177,11 @@ def page(slug: str, language: str = FIRST) -> Page:
 
 @cache
 def _files(language: str) -> dict[str, Traversable]:
-    folder = files("bot.guide") if language == FIRST else files("bot.guide") / language
-    return {p.name.removesuffix(".md"): p for p in folder.iterdir() if p.name.endswith(".md")}
+    """Return the pages' files; a page that a language lacks is that of the first one."""
+    first = files("bot.guide")
+    folders = (first,) if language == FIRST else (first, first / language)
+    every = (path for folder in folders if folder.is_dir() for path in folder.iterdir())
+    return {path.name.removesuffix(".md"): path for path in every if path.name.endswith(".md")}
 
 
 def read_page(slug: str, text: str) -> Page:

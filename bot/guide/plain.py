@@ -17,7 +17,7 @@ INTRODUCTION = "To begin with"
 # About four lines of a phone: a longer paragraph is told in more than one piece.
 _LONG_PIECE = 150
 _SENTENCE_ENDS = re.compile(r"(?<=[.!?”]) (?=[A-ZÄÖÜ“])")
-_INTRODUCTIONS = {FIRST: INTRODUCTION, "de": "Zum Anfang"}
+_INTRODUCTIONS = {"de": "Zum Anfang"}
 
 
 @cache
@@ -28,7 +28,7 @@ def sections(page: Page, language: str = FIRST) -> tuple[tuple[str, str], ...]:
     """
     from markdown_it import MarkdownIt
 
-    parts: list[tuple[str, list[str]]] = [(_INTRODUCTIONS[language], [])]
+    parts: list[tuple[str, list[str]]] = [(_INTRODUCTIONS.get(language, INTRODUCTION), [])]
     lists: list[int | None] = []
     mark, heading = "", False
     for token in MarkdownIt().parse(page.body):

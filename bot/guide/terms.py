@@ -5,7 +5,7 @@ from functools import cache
 from unicodedata import combining, normalize
 
 from bot.guide.loader import FIRST
-from calc.tables import read_table
+from calc.tables import ROOT, read_table
 
 __all__ = ["Term", "alphabetical", "glossary"]
 
@@ -25,9 +25,9 @@ class Term:
 
 @cache
 def glossary(language: str = FIRST) -> tuple[Term, ...]:
-    """Return every term of a language in alphabetical order."""
-    folder = "bot/guide" if language == FIRST else f"bot/guide/{language}"
-    rows = read_table(f"{folder}/glossary.toml")
+    """Return every term of a language, or else of the first one, in alphabetical order."""
+    own = f"bot/guide/{language}/glossary.toml"
+    rows = read_table(own if (ROOT / own).is_file() else "bot/guide/glossary.toml")
     return tuple(
         Term(name, row["meaning"], tuple(row.get("also", ())), row["page"])
         for name, row in sorted(rows.items(), key=lambda pair: alphabetical(pair[0]))

@@ -14,7 +14,7 @@ from typing import Any
 from bot.facts import Say
 from bot.language.units import Units
 from bot.menu import MODULES
-from bot.preferences import FIRST, Language
+from bot.preferences import Language
 from bot.queries.query import Query
 from calc.tables import ROOT, read_table
 
@@ -46,7 +46,7 @@ class AskedFor:
 
     def words(self, language: Language, units: Units) -> str:
         """Return words that tell it, in the asker's language and unit."""
-        if language != FIRST:
+        if language == "de":
             return self.de
         return (self.cm if units is Units.CM else "") or self.inches
 

@@ -156,8 +156,10 @@ class _Compiler:
             "LIST": self._list,
             "CAP": self._capital,
         }
-        if called not in {*makers, *_VALUES, *KINDS}:
-            raise self._wrong(f"there is no function {called}")
+        known = {*makers, *_VALUES, *KINDS}
+        if called not in known:
+            there_are = ", ".join(sorted(known))
+            raise self._wrong(f"there is no function {called}; there are {there_are}")
         self._note(name, called)
         if called in KINDS:
             spoken = self._figure(called, name, options)

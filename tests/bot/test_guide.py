@@ -10,6 +10,7 @@ from markdown_it import MarkdownIt
 
 from bot import guide
 from bot.guide.loader import MOST_WORDS, GuideError, arrange, read_page
+from bot.linking import page_links
 
 PAGES = pytest.mark.parametrize("page", guide.pages(), ids=lambda page: page.slug)
 FRONT = """---
@@ -289,3 +290,12 @@ def test_pages_that_clash_or_point_nowhere_are_refused() -> None:
 def test_any_text_without_front_matter_is_one_plain_error(text: str) -> None:
     with pytest.raises(GuideError, match=r"^guide page any: "):
         read_page("any", text)
+
+
+def test_what_a_language_lacks_is_told_by_the_pages_of_the_first() -> None:
+    assert guide.pages("xx") == guide.pages()
+    assert guide.glossary("xx") == guide.glossary()
+    [link] = page_links(("nights",), "https://example.org", "xx")
+    [first] = page_links(("nights",), "https://example.org")
+    assert (link.title, link.url) == (first.title, "https://example.org/xx/nights.html")
+    assert guide.sections(guide.page("nights"), "xx") == guide.sections(guide.page("nights"))

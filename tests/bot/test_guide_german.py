@@ -5,6 +5,7 @@ import re
 import pytest
 
 from bot import guide
+from calc.tables import ROOT
 
 GERMAN = "de"
 SLUGS = [page.slug for page in guide.pages()]
@@ -23,6 +24,8 @@ def _numbers(text: str) -> list[str]:
 
 def test_every_page_stands_in_german_in_the_same_order() -> None:
     assert [page.slug for page in guide.pages(GERMAN)] == SLUGS
+    written = {path.stem for path in (ROOT / "bot/guide" / GERMAN).glob("*.md")}
+    assert written == set(SLUGS)
 
 
 @pytest.mark.parametrize("slug", SLUGS)

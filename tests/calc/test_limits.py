@@ -45,7 +45,9 @@ def test_every_animal_has_a_line_of_its_own_and_a_limit_for_each_harm(animal: An
     of_air = ("surface_c", "caution_c", "coolest_air_c", "room_c", "night_c", "uvi_high")
     of_water = ("surface_c", "water_caution_c", "water_c")
     for name in of_water if lives_in_water_alone else of_air:
-        assert getattr(limits, name) is not None, name
+        assert getattr(limits, name) is not None, (
+            f"{animal.slug} has no {name}: it is in its line of limits.toml, uvi_high from its uvi"
+        )
 
 
 def test_every_limit_has_a_known_source_and_none_of_memory_is_called_better() -> None:

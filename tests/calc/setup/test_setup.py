@@ -55,11 +55,11 @@ MESHED = Enclosure(1.2, 0.6, 0.6, Material.GLASS, Lid.FULL_MESH)
 @EVERY
 def test_every_animal_has_a_body(animal: Animal) -> None:
     body = body_of(animal.slug)
-    if animal.uvi is None:
-        # It lives in water alone, and no lamp is measured to its back.
+    if animal.is_of_water_alone:
+        # No lamp is measured to its back.
         assert body is None
         return
-    assert body is not None
+    assert body is not None, f"{animal.slug} stands not in calc/data/bodies.toml"
     assert 0.0 < body.back_m.low < body.back_m.high < 0.5
     assert 0.0 < body.highest_platform_m <= 2.0
     assert source("back_heights").kind.value == "memory"
