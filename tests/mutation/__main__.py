@@ -1,9 +1,10 @@
 """Do the tests notice? ``python -m tests.mutation ROOM [--seed N] [--sample K] [--again]``.
 
-A sample of the mutants of a room's modules, each tried with that room's own tests until the first
-fails. What survived is printed and kept in the system's temporary files; ``--again`` tries only
-that, after new tests. ``--minutes`` ends a run of a room early and tells how many were tried, in
-the order in which they were drawn. Without a room, every room of ``rooms.toml`` is tried.
+A sample of the mutants of a room's modules, each tried until the first test fails: with those of
+the room's tests that call the changed function, and, if it survives them, with all. What survived
+is printed and kept in the system's temporary files; ``--again`` tries only that, after new tests.
+``--minutes`` ends a run of a room early and tells how many were tried, in the order in which they
+were drawn. Without a room, every room of ``rooms.toml`` is tried.
 """
 
 import argparse
@@ -11,17 +12,19 @@ import json
 import random
 import time
 import tomllib
+from collections.abc import Sequence
 from math import inf
 from pathlib import Path
 from tempfile import gettempdir
 from typing import Any
 
 from tests.mutation.mutants import Mutant, mutants_of
+from tests.mutation.reach import Recording, read, tests_of
 from tests.mutation.trial import ROOT, Outcome, preload, run
 
 _ROOMS = Path(__file__).with_name("rooms.toml")
 _KEPT = Path(gettempdir()) / "noonstone-mutation"
-_FIRST_CPU_S = 300
+_FIRST_CPU_S = 900
 # A mutant that takes so many times as long as the tests do otherwise has hung.
 _HUNG, _LEAST_CPU_S = 5, 20
 
@@ -53,9 +56,12 @@ def try_room(
 ) -> None:
     """Try a sample of a room's mutants, and print what survived."""
     tests, ends_s = room["tests"], time.monotonic() + 60.0 * minutes
-    outcome, seconds = run(tests, _FIRST_CPU_S)
+    noted = _KEPT / f"{name}-reached.json"
+    noted.parent.mkdir(exist_ok=True)
+    outcome, seconds = run(tests, _FIRST_CPU_S, record=Recording(ROOT, noted))
     if outcome is not Outcome.SURVIVED:
         raise SystemExit(f"{name}: its tests fail without a mutant")
+    reached = read(noted)
     cpu_s = max(_LEAST_CPU_S, round(_HUNG * seconds))
     chosen, whole = sampled(room, seed, count)
     kept = _KEPT / f"{name}-{seed}-{count}.json".replace("/", "-")
@@ -71,7 +77,9 @@ def try_room(
         if time.monotonic() > ends_s:
             break
         tried += 1
-        outcome, _ = run(tests, cpu_s, (path, mutant.tree))
+        outcome = _tried(
+            tests, cpu_s, path, mutant, tests_of(reached, path, mutant.line, mutant.inside)
+        )
         if outcome is Outcome.SURVIVED:
             survived.append(_id(path, mutant))
             print(f"  survived {survived[-1]}", flush=True)
@@ -79,6 +87,20 @@ def try_room(
     kept.write_text(json.dumps(survived), encoding="utf-8")
     killed = tried - len(survived)
     print(f"  killed {killed} of {tried} ({100.0 * killed / max(1, tried):.1f} %)", flush=True)
+
+
+def _tried(
+    tests: Sequence[str], cpu_s: int, path: Path, mutant: Mutant, own: Sequence[str]
+) -> Outcome:
+    """Return what became of a mutant: with its own tests, and with all where it survives them."""
+    changed = path, mutant.tree
+    if own:
+        files = list(dict.fromkeys(name.partition("::")[0] for name in own))
+        outcome, _ = run(files, cpu_s, changed, own)
+        if outcome is not Outcome.SURVIVED:
+            return outcome
+    # What is kept at hand, or reached by another process, is seen by tests that do not call it.
+    return run(tests, cpu_s, changed)[0]
 
 
 def _id(path: Path, mutant: Mutant) -> str:

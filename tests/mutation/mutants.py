@@ -41,12 +41,16 @@ Slip = Callable[[ast.AST], ast.AST]
 
 @dataclass(frozen=True, slots=True)
 class Mutant:
-    """One changed place: its line, what stood there and stands there now, and the whole source."""
+    """One changed place: its line, what stood there and stands there now, and the whole source.
+
+    ``inside``: the place stands in a function.
+    """
 
     line: int
     before: str
     after: str
     tree: ast.Module
+    inside: bool
 
     def __str__(self) -> str:
         return f"{self.line}: {self.before} → {self.after}"
@@ -62,7 +66,8 @@ def mutants_of(source: str) -> list[Mutant]:
             _put(tree, path, changed)
             ast.fix_missing_locations(tree)
             line = getattr(node, "lineno", 0)
-            found.append(Mutant(line, _shown(node), _shown(changed), tree))
+            inside = _is_inside(whole, path)
+            found.append(Mutant(line, _shown(node), _shown(changed), tree, inside))
     return found
 
 
@@ -79,6 +84,17 @@ def _places(node: ast.AST, path: _Path) -> Iterator[tuple[_Path, ast.AST]]:
                 way = (*path, (name, index))
                 yield way, child
                 yield from _places(child, way)
+
+
+def _is_inside(tree: ast.AST, path: _Path) -> bool:
+    """Say whether the way leads through the body of a function."""
+    node = tree
+    for name, index in path:
+        if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef) and name == "body":
+            return True
+        value = getattr(node, name)
+        node = value if index is None else value[index]
+    return False
 
 
 def _is_left_out(node: ast.AST) -> bool:

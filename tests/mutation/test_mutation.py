@@ -4,6 +4,7 @@ import ast
 
 from tests.mutation.__main__ import modules_of, rooms
 from tests.mutation.mutants import mutants_of
+from tests.mutation.reach import Test, tests_of
 from tests.mutation.trial import ROOT, module_name
 
 _SOURCE = '''"""What it is."""
@@ -59,3 +60,24 @@ def test_what_a_room_goes_without_is_in_none_of_its_files_and_every_folder_has_a
 def test_a_module_is_found_by_the_name_it_is_imported_under() -> None:
     assert module_name(ROOT / "calc/judgement.py") == "calc.judgement"
     assert module_name(ROOT / "calc/heat/__init__.py") == "calc.heat"
+
+
+def test_a_mutant_meets_the_tests_that_call_its_function_the_quickest_first() -> None:
+    here, other = ROOT / "calc/judgement.py", ROOT / "calc/limits.py"
+    reached = (
+        Test("slow", 2.0, frozenset({(str(here), 1, 9)})),
+        Test("quick", 0.1, frozenset({(str(here), 4, 5), (str(other), 20, 30)})),
+        Test("elsewhere", 0.0, frozenset({(str(here), 20, 30)})),
+    )
+    assert tests_of(reached, here, 5, inside=True) == ["quick", "slow"]
+    assert tests_of(reached, here, 10, inside=True) == []
+    assert tests_of(reached, here, 10, inside=False) == ["elsewhere", "quick", "slow"]
+    assert tests_of(reached, other, 25, inside=True) == ["quick"]
+
+
+def test_a_place_is_in_a_function_or_in_the_module() -> None:
+    found = {
+        mutant.before: mutant.inside
+        for mutant in mutants_of("A = 1\n\ndef f(b=2):\n    return 3\n")
+    }
+    assert found == {"1": False, "2": False, "3": True}

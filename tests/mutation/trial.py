@@ -20,6 +20,8 @@ from types import ModuleType
 
 import pytest
 
+from tests.mutation.reach import Recording
+
 __all__ = ["ROOT", "Outcome", "module_name", "preload", "run"]
 
 ROOT = Path(__file__).parents[2]
@@ -71,6 +73,15 @@ class _Plugin:
     """Brings the changed module in, and lets hypothesis look for one failure, always the same."""
 
     changed: _Changed | None = None
+    only: Sequence[str] = ()
+
+    def pytest_collection_modifyitems(self, items: list[pytest.Item]) -> None:
+        if self.only:
+            place = {name: at for at, name in enumerate(self.only)}
+            items[:] = sorted(
+                (item for item in items if item.nodeid in place),
+                key=lambda item: place[item.nodeid],
+            )
 
     @pytest.hookimpl(tryfirst=True)
     def pytest_load_initial_conftests(self) -> None:
@@ -116,15 +127,20 @@ def preload() -> None:
 
 
 def run(
-    tests: Sequence[str], cpu_s: int, changed: tuple[Path, ast.Module] | None = None
+    tests: Sequence[str],
+    cpu_s: int,
+    changed: tuple[Path, ast.Module] | None = None,
+    only: Sequence[str] = (),
+    record: Recording | None = None,
 ) -> tuple[Outcome, float]:
     """Run tests in a child, with one file changed or none; return what came of it, and its time.
 
-    Past ``cpu_s`` seconds of processor time the child is stopped.
+    Past ``cpu_s`` seconds of processor time the child is stopped. Of the tests those named in
+    ``only`` run, in its order; ``record`` notes what each calls.
     """
     child = os.fork()
     if child == 0:
-        os._exit(_in_child(tests, cpu_s, changed))
+        os._exit(_in_child(tests, cpu_s, changed, only, record))
     _, status, used = os.wait4(child, 0)
     seconds = used.ru_utime + used.ru_stime
     if os.WIFSIGNALED(status):
@@ -135,13 +151,20 @@ def run(
     return (Outcome.SURVIVED if code == _PASSED else Outcome.KILLED), seconds
 
 
-def _in_child(tests: Sequence[str], cpu_s: int, changed: tuple[Path, ast.Module] | None) -> int:
+def _in_child(
+    tests: Sequence[str],
+    cpu_s: int,
+    changed: tuple[Path, ast.Module] | None,
+    only: Sequence[str],
+    record: Recording | None,
+) -> int:
     resource.setrlimit(resource.RLIMIT_CPU, (cpu_s, cpu_s + 5))
     silent = os.open(os.devnull, os.O_WRONLY)
     os.dup2(silent, 1)
     os.dup2(silent, 2)
     finder = None if changed is None else _Changed(module_name(changed[0]), *changed)
     try:
-        return int(pytest.main([*_OPTIONS, *tests], plugins=[_Plugin(finder)]))
+        plugins: list[object] = [_Plugin(finder, only), *([record] if record else [])]
+        return int(pytest.main([*_OPTIONS, *tests], plugins=plugins))
     except BaseException:
         return 1
