@@ -19,7 +19,7 @@ from tempfile import gettempdir
 from typing import Any
 
 from tests.mutation.mutants import Mutant, mutants_of
-from tests.mutation.reach import Recording, read, tests_of
+from tests.mutation.reach import Recording, reaching, read
 from tests.mutation.trial import ROOT, Outcome, preload, run
 
 _ROOMS = Path(__file__).with_name("rooms.toml")
@@ -78,7 +78,7 @@ def try_room(
             break
         tried += 1
         outcome = _tried(
-            tests, cpu_s, path, mutant, tests_of(reached, path, mutant.line, mutant.inside)
+            tests, cpu_s, path, mutant, reaching(reached, path, mutant.line, mutant.inside)
         )
         if outcome is Outcome.SURVIVED:
             survived.append(_id(path, mutant))

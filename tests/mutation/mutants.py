@@ -39,18 +39,43 @@ _LEFT_OUT = {"annotation", "returns", "decorator_list", "type_params", "type_com
 Slip = Callable[[ast.AST], ast.AST]
 
 
+_Path = tuple[tuple[str, int | None], ...]
+
+
 @dataclass(frozen=True, slots=True)
 class Mutant:
-    """One changed place: its line, what stood there and stands there now, and the whole source.
+    """One place of a module with what might stand there; the changed source is made when asked.
 
     ``inside``: the place stands in a function.
     """
 
-    line: int
-    before: str
-    after: str
-    tree: ast.Module
+    whole: ast.Module
+    path: _Path
+    node: ast.AST
+    changed: ast.AST
     inside: bool
+
+    @property
+    def line(self) -> int:
+        """Return the line of the place."""
+        return getattr(self.node, "lineno", 0)
+
+    @property
+    def before(self) -> str:
+        """Return what stands there."""
+        return _shown(self.node)
+
+    @property
+    def after(self) -> str:
+        """Return what stands there in the mutant."""
+        return _shown(self.changed)
+
+    @property
+    def tree(self) -> ast.Module:
+        """Return the whole changed source."""
+        tree = copy.deepcopy(self.whole)
+        _put(tree, self.path, self.changed)
+        return ast.fix_missing_locations(tree)
 
     def __str__(self) -> str:
         return f"{self.line}: {self.before} → {self.after}"
@@ -59,19 +84,11 @@ class Mutant:
 def mutants_of(source: str) -> list[Mutant]:
     """Return every mutant of a module in the order of its source."""
     whole = ast.parse(source)
-    found = []
-    for path, node in _places(whole, ()):
-        for changed in _slips(node):
-            tree = copy.deepcopy(whole)
-            _put(tree, path, changed)
-            ast.fix_missing_locations(tree)
-            line = getattr(node, "lineno", 0)
-            inside = _is_inside(whole, path)
-            found.append(Mutant(line, _shown(node), _shown(changed), tree, inside))
-    return found
-
-
-_Path = tuple[tuple[str, int | None], ...]
+    return [
+        Mutant(whole, path, node, changed, _is_inside(whole, path))
+        for path, node in _places(whole, ())
+        for changed in _slips(node)
+    ]
 
 
 def _places(node: ast.AST, path: _Path) -> Iterator[tuple[_Path, ast.AST]]:

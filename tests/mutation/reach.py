@@ -11,11 +11,11 @@ from typing import Any
 
 import pytest
 
-__all__ = ["Reached", "Recording", "Test", "read", "tests_of"]
+__all__ = ["Reach", "Reached", "Recording", "reaching", "read"]
 
 
 @dataclass(frozen=True, slots=True)
-class Test:
+class Reach:
     """A test: its time [s], and the functions it called as (file, first line, last line)."""
 
     name: str
@@ -23,7 +23,7 @@ class Test:
     called: frozenset[tuple[str, int, int]]
 
 
-Reached = tuple[Test, ...]
+Reached = tuple[Reach, ...]
 
 
 @dataclass
@@ -66,11 +66,11 @@ def read(kept: Path) -> Reached:
     """Return what was recorded."""
     rows = json.loads(kept.read_text(encoding="utf-8"))
     return tuple(
-        Test(row["name"], row["seconds"], frozenset(map(tuple, row["called"]))) for row in rows
+        Reach(row["name"], row["seconds"], frozenset(map(tuple, row["called"]))) for row in rows
     )
 
 
-def tests_of(reached: Reached, path: Path, line: int, inside: bool) -> Sequence[str]:
+def reaching(reached: Reached, path: Path, line: int, inside: bool) -> Sequence[str]:
     """Return the tests that call the function of a line, the quickest first.
 
     Of a line outside every function (``inside`` is false) those that call any of its file.

@@ -4,7 +4,7 @@ import ast
 
 from tests.mutation.__main__ import modules_of, rooms
 from tests.mutation.mutants import mutants_of
-from tests.mutation.reach import Test, tests_of
+from tests.mutation.reach import Reach, reaching
 from tests.mutation.trial import ROOT, module_name
 
 _SOURCE = '''"""What it is."""
@@ -65,14 +65,14 @@ def test_a_module_is_found_by_the_name_it_is_imported_under() -> None:
 def test_a_mutant_meets_the_tests_that_call_its_function_the_quickest_first() -> None:
     here, other = ROOT / "calc/judgement.py", ROOT / "calc/limits.py"
     reached = (
-        Test("slow", 2.0, frozenset({(str(here), 1, 9)})),
-        Test("quick", 0.1, frozenset({(str(here), 4, 5), (str(other), 20, 30)})),
-        Test("elsewhere", 0.0, frozenset({(str(here), 20, 30)})),
+        Reach("slow", 2.0, frozenset({(str(here), 1, 9)})),
+        Reach("quick", 0.1, frozenset({(str(here), 4, 5), (str(other), 20, 30)})),
+        Reach("elsewhere", 0.0, frozenset({(str(here), 20, 30)})),
     )
-    assert tests_of(reached, here, 5, inside=True) == ["quick", "slow"]
-    assert tests_of(reached, here, 10, inside=True) == []
-    assert tests_of(reached, here, 10, inside=False) == ["elsewhere", "quick", "slow"]
-    assert tests_of(reached, other, 25, inside=True) == ["quick"]
+    assert reaching(reached, here, 5, inside=True) == ["quick", "slow"]
+    assert reaching(reached, here, 10, inside=True) == []
+    assert reaching(reached, here, 10, inside=False) == ["elsewhere", "quick", "slow"]
+    assert reaching(reached, other, 25, inside=True) == ["quick"]
 
 
 def test_a_place_is_in_a_function_or_in_the_module() -> None:
