@@ -11,6 +11,7 @@ from bot.drawing.card import Card, CardRow, Cell
 from bot.drawing.chart import (
     Axis,
     Chart,
+    Due,
     Line,
     Mark,
     Point,
@@ -19,7 +20,10 @@ from bot.drawing.chart import (
     Scale,
     Stroke,
     Ticks,
+    Zone,
+    ZoneKind,
 )
+from bot.drawing.drop import Drop
 from bot.drawing.ladder import Ladder, Rung
 from bot.drawing.sheet import Gauge, Sheet
 from bot.drawing.side import (
@@ -52,6 +56,8 @@ __all__ = [
     "Course",
     "Dimension",
     "Drawing",
+    "Drop",
+    "Due",
     "End",
     "Figure",
     "Flow",
@@ -79,10 +85,12 @@ __all__ = [
     "Ticks",
     "Tone",
     "Tool",
+    "Zone",
+    "ZoneKind",
     "fingerprint",
 ]
 
-Drawing = Chart | Side | Sheet | Card | Tally | Ladder
+Drawing = Chart | Drop | Side | Sheet | Card | Tally | Ladder
 
 
 def fingerprint(drawing: Drawing) -> str:

@@ -30,7 +30,10 @@ class CardRow:
 
 @dataclass(frozen=True, slots=True)
 class Card:
-    """A table to pin; every row has a cell for each column."""
+    """A table to pin; every row has a cell for each column.
+
+    ``over`` stands above the title, which has the sign of ``tone``.
+    """
 
     title: str
     subtitle: str
@@ -38,3 +41,5 @@ class Card:
     columns: tuple[str, ...]
     rows: tuple[CardRow, ...]
     notes: tuple[str, ...] = ()
+    over: str = ""
+    tone: Tone = Tone.PLAIN

@@ -1,13 +1,14 @@
 """Curves over an axis."""
 
 from dataclasses import dataclass
-from enum import Enum
+from enum import Enum, StrEnum, auto
 
 from bot.drawing.tone import Tone
 
 __all__ = [
     "Axis",
     "Chart",
+    "Due",
     "Line",
     "Mark",
     "Point",
@@ -16,6 +17,8 @@ __all__ = [
     "Scale",
     "Stroke",
     "Ticks",
+    "Zone",
+    "ZoneKind",
 ]
 
 
@@ -35,6 +38,7 @@ class Stroke(Enum):
     SOLID = "solid"
     DASHED = "dashed"
     DOTTED = "dotted"
+    AHEAD = "heavy and broken: not read yet"
 
 
 class PointKind(Enum):
@@ -93,11 +97,42 @@ class Range:
     tone: Tone = Tone.GOOD
 
 
+class ZoneKind(StrEnum):
+    """How strong UV is."""
+
+    TOO_NEAR = auto()
+    STRONGER = auto()
+    RIGHT = auto()
+    WEAKER = auto()
+    SHADE = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class Zone:
+    """A stretch of one kind, with the word for it."""
+
+    kind: ZoneKind
+    low: float
+    high: float
+    word: str
+
+
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """A line across the chart at one value of x."""
+    """A line across the chart at one value of x; ``is_now`` where that is today."""
 
     x: float
+    label: str
+    is_now: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Due:
+    """When something happens, along x: an end that nobody knows is None; told in ``label``."""
+
+    low: float | None
+    best: float
+    high: float | None
     label: str
 
 
@@ -117,7 +152,8 @@ class Point:
 class Chart:
     """Curves over an axis: UV index against distance, a decline, a year of day lengths.
 
-    ``bands`` lie along y, ``spans`` along x.
+    ``over`` stands above the title, which has the sign of ``tone``. ``bands`` and ``zones`` of UV
+    lie along y, ``spans`` along x, ``due`` below the axis.
     """
 
     title: str
@@ -130,3 +166,7 @@ class Chart:
     marks: tuple[Mark, ...] = ()
     points: tuple[Point, ...] = ()
     note: str = ""
+    over: str = ""
+    tone: Tone = Tone.PLAIN
+    zones: tuple[Zone, ...] = ()
+    due: Due | None = None

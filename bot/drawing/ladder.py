@@ -10,7 +10,10 @@ __all__ = ["Ladder", "Rung"]
 
 @dataclass(frozen=True, slots=True)
 class Rung:
-    """One of them: its name, what it gives with its doubt, and its verdict in a word or two."""
+    """One of them: its name, what it gives with its doubt, and its verdict in a word or two.
+
+    Without a bar its figures are nothing (``is_barred``): then the words say why.
+    """
 
     label: str
     low: float
@@ -19,17 +22,18 @@ class Rung:
     verdict: str
     tone: Tone
     picked: bool = False
+    is_barred: bool = True
 
 
 @dataclass(frozen=True, slots=True)
 class Ladder:
-    """Bars below each other on one axis, with what is wanted across all of them."""
+    """Bars below each other on one axis, with what is wanted across all of them, if it is one."""
 
     over: str
     title: str
     tone: Tone
     subtitle: str
     axis: Axis
-    wanted: Range
+    wanted: Range | None
     rungs: tuple[Rung, ...]
     note: str = ""

@@ -100,7 +100,8 @@ class Dimension:
 class Grid:
     """Values over a plane [m]; ``values`` holds a row for each y.
 
-    Contours lie at ``levels``, the two of ``wanted`` are drawn heavier.
+    Contours lie at ``levels``, the two of ``wanted`` are drawn heavier; ``words`` are those of the
+    zones from the strongest to shade.
     """
 
     x: tuple[float, ...]
@@ -109,6 +110,7 @@ class Grid:
     levels: tuple[float, ...]
     wanted: tuple[float, float] | None = None
     name: str = "UVI"
+    words: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

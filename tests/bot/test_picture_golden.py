@@ -1,4 +1,4 @@
-"""Pinned: 24 pictures of real questions, compared as an eye compares them; no proof of anything.
+"""Pinned: 28 pictures of real questions, compared as an eye compares them; no proof of anything.
 
 After a blur of a pixel the mean distance in OKLab × 100 stays under 0.5, and that of the worst tile
 of 16 pixels under 4: another version of the rasteriser does not trip this, a word that has wandered
@@ -55,6 +55,10 @@ QUESTIONS: dict[str, str] = {
     "decline": f"decline readings:2026-01-03 5.2, 2026-03-04 4.3, 2026-05-01 3.9 {_DRAGON}",
     "card": "card animal:leopard gecko",
     "hours": f"hours latitude:52N {_DRAGON}",
+    "distance-unsure": f"distance tube:12% reflector:not sure screen:not sure {_DRAGON}",
+    "dose": "dose uvi:4 hours:10 distance:14in latitude:27S month:June",
+    "lamps": "lamp",
+    "check-odd": "check veiled chameleon, 18x18x79in enclosure, 6% polished, no mesh, 10in to back",
 }
 
 
@@ -112,8 +116,8 @@ def test_a_picture_looks_as_it_was_last_looked_at(name: str) -> None:
     assert worst < WORST, worst
 
 
-def test_there_are_24_of_them_and_no_other_file() -> None:
-    assert len(QUESTIONS) == 24
+def test_there_are_28_of_them_and_no_other_file() -> None:
+    assert len(QUESTIONS) == 28
     assert {path.stem for path in FOLDER.iterdir()} == set(QUESTIONS)
 
 

@@ -14,14 +14,17 @@ from bot.language.units import Units
 from bot.preferences import Preferences
 from bot.render.picture import page_of
 from calc.animals import common_names
+from calc.heat.sources_of_heat import heat_sources
 
 _EACH = int(os.environ.get("NOONSTONE_PICTURES", "6"))
 _UNITS = tuple(Units)
 # Much of what is asked at random cannot be planned, or is past a limit.
-_OFTEN_REFUSED = ("plan", "section", "basking", "air", "watts", "outdoors")
+_OFTEN_REFUSED = ("plan", "section", "section of an odd box", "basking", "air", "watts", "outdoors")
 _TUBES = ("2%", "5%", "6%", "7%", "10%", "12%", "14%")
 _REFLECTORS = ("polished", "plain")
 _SCREENS = ("none", "30%", "45%", "18x16 0.011in")
+# Very tall, very long, tiny; and of one foot each way.
+_ODD_BOXES = ("18x18x79", "24x24x72", "157x24x24", "8x8x8", "12x12x12")
 _BOXES = ("24x18x12", "36x18x18", "48x24x24", "48x24x48", "72x36x36", "96x36x48", "24x24x48")
 
 
@@ -47,6 +50,14 @@ def _readings_told(random: Random) -> str:
 KINDS: dict[str, Callable[[Random], str]] = {
     "distance": lambda r: f"distance {_lamp(r)} {_animal(r)}",
     "uvi": lambda r: f"uvi distance:{r.randint(5, 40)}in {_lamp(r)} {_animal(r)}",
+    "distance, not sure": lambda r: (
+        f"distance tube:{r.choice(_TUBES)} reflector:{r.choice(('not sure', 'plain'))} "
+        f"screen:{r.choice(('not sure', 'mesh'))} {_animal(r)}"
+    ),
+    "uvi, not sure": lambda r: (
+        f"uvi distance:{r.randint(3, 60)}in tube:{r.choice(_TUBES)} reflector:not sure "
+        f"screen:{r.choice((*_SCREENS, 'not sure', 'mesh'))} {_animal(r)}"
+    ),
     "tube": lambda r: (
         f"tube distance:{r.randint(6, 40)}in screen:{r.choice(_SCREENS)} {_animal(r)}"
     ),
@@ -61,6 +72,14 @@ KINDS: dict[str, Callable[[Random], str]] = {
     "check": lambda r: (
         f"check {r.choice(common_names())}, {r.choice(_BOXES)}in enclosure {_lamp(r)} "
         f"distance:{r.randint(3, 40)}in {_readings_told(r)}"
+    ),
+    "check of an odd box": lambda r: (
+        f"check {r.choice(common_names())}, {r.choice(_ODD_BOXES)}in enclosure {_lamp(r)} "
+        f"distance:{r.randint(3, 40)}in {_readings_told(r)}"
+    ),
+    "section of an odd box": lambda r: (
+        f"section {_lamp(r)} distance:{r.randint(4, 14)}in length:{r.choice((8, 22))}in "
+        f"enclosure:{r.choice(_ODD_BOXES)}in {_animal(r)}"
     ),
     "check without a box": lambda r: (
         f"check {r.choice(common_names())}, {r.choice(_TUBES)} tube {r.randint(3, 40)} in to its "
@@ -97,6 +116,11 @@ KINDS: dict[str, Callable[[Random], str]] = {
         f"watts room:{r.randint(55, 80)}F distance:{r.randint(4, 24)}in want:{r.randint(85, 110)}F "
         f"{_animal(r)}"
     ),
+    "dose": lambda r: (
+        f"dose uvi:{r.uniform(0.1, 15):.1f} hours:{r.randint(1, 14)} distance:{r.randint(4, 40)}in "
+        f"latitude:{r.randint(0, 66)}N month:{r.choice(('January', 'April', 'July'))}"
+    ),
+    "lamp": lambda r: f"lamp {r.choice([*heat_sources()])}",
     "surface": lambda r: f"surface reading:{r.randint(70, 130)}F material:slate",
     "outdoors": lambda r: (
         f"outdoors latitude:{r.randint(0, 60)}N month:{r.choice(('January', 'April', 'July'))} "

@@ -94,7 +94,7 @@ def test_every_sign_that_is_drawn_is_one_of_three() -> None:
     assert {sign for sign in TONE_SIGN.values() if sign} == set(Sign)
 
 
-@pytest.mark.parametrize("name", list(QUESTIONS)[::2])
+@pytest.mark.parametrize("name", list(QUESTIONS))
 @pytest.mark.parametrize("theme", [Theme.LIGHT, Theme.DARK])
 def test_words_stand_out_from_what_is_drawn_under_them(name: str, theme: Theme) -> None:
     """Measured in the picture itself: its ground is drawn alone, and read under each word."""

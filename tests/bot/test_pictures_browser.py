@@ -16,7 +16,7 @@ address, browser, page = browsing.address, browsing.browser, browsing.page
 
 async def test_an_answer_comes_with_its_picture_and_letters(page: Page, address: str) -> None:
     await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
-    picture = page.get_by_role("img", name="Chart: How far the tube hangs")
+    picture = page.get_by_role("img", name="Seen from the side: Distance from tube to back")
     box = await picture.bounding_box()
     assert box
     assert box["width"] > 300

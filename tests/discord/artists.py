@@ -27,7 +27,7 @@ class Clock:
 
 def told(drawing: Drawing) -> bytes:
     """Return what the picture would be of."""
-    return drawing.title.encode()
+    return f"{getattr(drawing, 'over', '')} {drawing.title}".encode()
 
 
 def hopeless(_: Drawing) -> bytes:

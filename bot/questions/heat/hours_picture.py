@@ -19,12 +19,14 @@ _YEAR = (1.0, 366.0)
 def year_picture(facts: Seasons, teller: Teller) -> Picture:
     """Return the lights of each month as steps over the day length outside."""
     say = Says("hours", facts)
+    head = say("steady" if facts.steady else "seasons")
     days, outside = outside_of(facts)
     starts = [float(date(facts.year, m.month, 1).timetuple().tm_yday) for m in facts.plan]
     lights = [month.times.hours for month in facts.plan]
     ends = (*outside, *lights, SHORTEST_H, LONGEST_H)
     drawing = Chart(
-        title=teller.say(say("picture-title")),
+        over=teller.say(say("picture-title")),
+        title=teller.say(head),
         subtitle=teller.say(say("picture-subtitle")),
         x=Axis("", *_YEAR, ticks=Ticks.MONTHS, months=months_told(teller)),
         y=Axis(
@@ -51,5 +53,5 @@ def year_picture(facts: Seasons, teller: Teller) -> Picture:
         note=teller.say(say("picture-note")),
     )
     shown = Outside(hours(outside[0], (min(outside), max(outside))))
-    told = (say("picture-alt"), Say("hours-picture-alt-outside", shown))
+    told = (say("picture-alt"), head, Say("hours-picture-alt-outside", shown))
     return Picture(alt=" ".join(map(teller.say, told)), drawing=drawing)

@@ -1,5 +1,6 @@
 """What a kind of lamp or heater is good for, and why. Words: ``words/<language>/lamp.ftl``."""
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
@@ -9,10 +10,11 @@ from bot.language.glossary import glossed
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.language.uv_lamps import UvLamp
-from bot.layered import Brief, Care, Layered, Row, Table, Weight
+from bot.layered import Brief, Care, Layered, Row, Table, Teller, Weight
 from bot.preferences import Context
 from bot.queries.heat import LampQuery
 from bot.questions.heat.shared import HEAT_CARE
+from bot.reply import Picture
 from calc.heat.sources_of_heat import (
     Basking,
     HeatSource,
@@ -39,6 +41,8 @@ _SEEN = (
     "white-tube",
     "full-spectrum",
 )
+# Rows of a picture: a name, what stands in it, and how the lamp stands by it.
+_Rows = tuple[tuple[Say, Say, Basking | None], ...]
 _EXTRA_LIGHT = ("led-lamp", "plant-light", "white-tube", "full-spectrum")
 _NIGHT_LAMPS = ("night-lamp", "red-lamp")
 
@@ -184,6 +188,9 @@ def _kind_told(facts: LampKind) -> Layered:
         head = Say.of("lamp-place", facts.slug)
     else:
         head = say.by("gives", facts.gives) if facts.gives else _head(facts)
+    heading = say("title"), head, Say.of("lamp-short", facts.slug)
+    rows = (*_given(facts), *_seen(facts))
+    listed = tuple((row.label, row.say, None) for row in rows)
     return Layered(
         command="lamp",
         title=say("title"),
@@ -195,18 +202,45 @@ def _kind_told(facts: LampKind) -> Layered:
         ),
         steps=(*leave_off, _step(facts)),
         numbers=(
-            Row(say("label-place"), Say.of("lamp-place", facts.slug)),
-            Row(say("label-uv"), Say.of("lamp-uv", facts.slug)),
-            Row(say("label-heat"), Say.of("lamp-heat", facts.slug)),
-            Row(say("label-light"), say("light")),
-            *_seen(facts),
+            *rows,
             Row(say("label-scope"), say("scope")),
         ),
         why=(Say.of("lamp-why", facts.slug),),
         care=(own, *HEAT_CARE),
         guide=_GUIDE,
         sources=(facts.source, "common_practice", "fire_service_lamps"),
+        # What was asked beside its fitness is no verdict on it.
+        picture=_picture(heading, listed, None if facts.gives or facts.for_use else facts.basking),
     )
+
+
+def _given(facts: LampKind) -> tuple[Row, ...]:
+    """Return where it belongs, and what it gives there."""
+    say = Says("lamp", facts)
+    return (
+        Row(say("label-place"), Say.of("lamp-place", facts.slug)),
+        Row(say("label-uv"), Say.of("lamp-uv", facts.slug)),
+        Row(say("label-heat"), Say.of("lamp-heat", facts.slug)),
+        Row(say("label-light"), say("light")),
+    )
+
+
+def _picture(
+    heading: tuple[Say, Say, Say], rows: _Rows, stands: Basking | None
+) -> Callable[[Teller], Picture]:
+    return lambda teller: Picture.later(_drawn, heading, rows, stands, teller)
+
+
+def _drawn(
+    heading: tuple[Say, Say, Say],
+    rows: _Rows,
+    stands: Basking | None,
+    teller: Teller,
+) -> Picture:
+    # What draws is loaded when somebody looks.
+    from bot.questions.heat.lamp_picture import lamp_picture
+
+    return lamp_picture(heading, rows, Say("lamp-scope-short"), stands, teller)
 
 
 def _seen(facts: LampKind) -> tuple[Row, ...]:
@@ -237,6 +271,8 @@ def _kinds_told(facts: LampKinds) -> Layered:
     say = Says("lamp", facts)
     columns = (say("column-kind"), say("column-fit"), say("column-light"))
     rows = tuple((Say("lamp-cell", k), _fit(k), Say("lamp-light", k)) for k in facts.kinds)
+    listed = tuple((Say("lamp-cell", k), _fit(k), k.basking) for k in facts.kinds)
+    heading = say("every-title"), say("every"), say("every-others")
     return Layered(
         command="lamp",
         title=say("every-title"),
@@ -252,6 +288,7 @@ def _kinds_told(facts: LampKinds) -> Layered:
         care=HEAT_CARE,
         guide=_GUIDE,
         sources=facts.sources,
+        picture=_picture(heading, listed, None),
     )
 
 

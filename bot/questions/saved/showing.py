@@ -4,24 +4,27 @@ Words: ``words/<language>/mine-show.ftl``, ``home.ftl``.
 """
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Length, Say, Says
-from bot.layered import Brief, Layered, Row, Table
+from bot.layered import Brief, Layered, Row, Table, Teller
 from bot.preferences import Context
 from bot.queries.mine import NamedQuery
+from bot.questions.heat.gauges import BoxHead, box_picture
 from bot.questions.owned import target_told
 from bot.questions.saved.enclosures import enclosure_asked
 from bot.questions.saved.reading import ReadOnce, read_once, read_said, what_said
 from bot.questions.saved.setup import SetupTold, question_of, setup_rows, setup_told
+from bot.questions.saved.sheet import CareSheet, sheet_of
 from bot.questions.saved.standing import standing_rows
 from bot.questions.saved.targets import note_told
 from bot.questions.saved.trend import Reckoned, trend_of
 from bot.questions.uv.decline import tell_fading
+from bot.reply import Picture
 from bot.saved.keeper import KEPT_AS, Enclosure, Reading
 from calc.quantities import Quantity
 
@@ -40,7 +43,10 @@ class OnDay:
 
 @dataclass(frozen=True, slots=True)
 class BoxShown:
-    """An enclosure with its readings, the newest days first; ``standing`` are rows of the last."""
+    """An enclosure with its readings, the newest days first; ``standing`` are rows of the last.
+
+    ``sheet`` is its box with those, where no trend is drawn.
+    """
 
     name: str
     setup: SetupTold
@@ -51,6 +57,7 @@ class BoxShown:
     trend: Reckoned | None
     read_again: str | None
     retargeted: tuple[Say, ...]
+    sheet: CareSheet | None
 
     @property
     def changed(self) -> int:
@@ -88,6 +95,7 @@ async def show(query: NamedQuery, context: Context, desk: Desk) -> BoxShown:
         trend=trend,
         read_again=_read_again(kept, trend, context.day),
         retargeted=tuple(_retargeted(kept, context)),
+        sheet=None if trend else sheet_of(kept, context),
     )
 
 
@@ -140,9 +148,18 @@ def tell_show(facts: BoxShown) -> Layered:
         why=fading.why if fading else (),
         guide=fading.guide if fading else (),
         sources=fading.sources if fading else (),
-        picture=fading.picture if fading else None,
+        picture=fading.picture if fading else _picture(facts, say),
         alarms=fading.alarms if fading else (),
     )
+
+
+def _picture(facts: BoxShown, say: Says) -> Callable[[Teller], Picture] | None:
+    """Return the box with what was read in it last; nothing of an animal that is not known."""
+    sheet = facts.sheet
+    if sheet is None or sheet.gauges is None:
+        return None
+    told = sheet.gauges, sheet.set_up, BoxHead(say("title"), say("head")), sheet.also
+    return lambda teller: Picture.later(box_picture, *told, teller)
 
 
 def _news(facts: BoxShown, say: Says) -> tuple[Say, ...]:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from bot.drawing import End
 from bot.facts import Length, Say, metres
 from bot.layered import Teller
-from bot.questions.setup.side import SideWords, side_views
+from bot.questions.setup.side import SideWords, side_views, zone_words
 from bot.questions.setup.sun import sun_alt, sun_note, sun_told
 from bot.questions.setup.ways import Ways
 from bot.questions.uv.curves import shortened
@@ -30,8 +30,9 @@ def arrange_picture(ways: Ways, set_up: SetUp, teller: Teller) -> Picture:
     note = (Say("arrange-picture-note"), *sun_note(sun))
     words = SideWords(
         length=lambda long_m: teller.say(Say("arrange-long", ArrangeSeen(metres(long_m)))),
-        title=title,
-        subtitle=head,
+        over=title,
+        title=head,
+        subtitle="",
         tube=teller.say(Say("side-tube")),
         tubes=teller.say(Say("side-tube")),
         lamp=teller.say(Say("side-lamp")),
@@ -41,6 +42,7 @@ def arrange_picture(ways: Ways, set_up: SetUp, teller: Teller) -> Picture:
         note=" ".join(map(teller.say, note)),
         sun=teller.say(Say("sun-here")) if set_up.sun and set_up.sun.x_m else "",
         light=teller.say(Say("sun-bar")),
+        zones=zone_words(teller),
         ends=_ends(ways, teller),
     )
     told = (*ways.meets, *sun_alt(sun), Say("arrange-picture-shade", way))

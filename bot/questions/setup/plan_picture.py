@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bot.drawing import End, Place
+from bot.drawing import End, Place, Tone
 from bot.facts import Length, Say, Says, Temp, Uvi, degrees, metres, uvi
 from bot.layered import Teller
 from bot.questions.setup.plan_facts import Planned
-from bot.questions.setup.side import SideWords, side_views
+from bot.questions.setup.side import SideWords, side_views, zone_words
 from bot.questions.setup.sun import sun_alt, sun_note
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
@@ -44,7 +44,9 @@ def plan_picture(facts: Planned, teller: Teller) -> Picture:
     )
     words = SideWords(
         length=lambda long_m: teller.say(_seen(long_m)),
-        title=teller.say(say("picture-title")),
+        over=teller.say(say("picture-title")),
+        title=teller.say(say("yes") if facts.floor is None else say("small")),
+        tone=Tone.GOOD if facts.floor is None else Tone.BAD,
         subtitle=teller.say(say("picture-subtitle")),
         tube=teller.say(say("picture-tube")),
         tubes=teller.say(say("picture-tubes")),
@@ -55,6 +57,7 @@ def plan_picture(facts: Planned, teller: Teller) -> Picture:
         note=" ".join(map(teller.say, (say("picture-note"), *sun_note(facts.sun)))),
         sun=teller.say(Say("sun-here")) if set_up.sun and set_up.sun.x_m else "",
         light=teller.say(Say("sun-bar")),
+        zones=zone_words(teller),
         ends=ends,
         places=tuple(_places(facts, teller)),
     )

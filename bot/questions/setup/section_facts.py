@@ -50,7 +50,7 @@ from calc.uv.patches import SHADE_UVI, Overlap, Patches, Place, Shade
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, spot
 from calc.uv.section import uvi_field
 
-__all__ = ["Section", "SectionLong", "SectionPlace", "SectionView", "section_of"]
+__all__ = ["Lit", "Section", "SectionLong", "SectionPlace", "SectionView", "section_of"]
 
 _SOURCES = (
     *("line_source", "line_through_weave", "uv_distance_rows", "uv_shade", "shade_judgement"),
@@ -180,7 +180,7 @@ def section_of(query: SectionQuery, context: Context) -> Section:
     mends = _mends(room, met, query, context)
     alarms = uv_alarms(met.strongest.uvi, query.animal, wanted.high, context)
     stand = StandKind.PLATFORM if animal is None else stand_for(animal)
-    lit = _set_up(query, room, met, mends, stand, _bands(animal))
+    lit = _set_up(query, room, met, mends, stand, animal)
     tube = tube_told(room.lamp, query.tube, query.lamp)
     wish, whole = wish_told(wanted, context), field_unknowns(room.tubes, room.back_z_m)
     return Section(
@@ -234,11 +234,11 @@ def _set_up(
     met: Patches,
     mends: tuple[Mend, ...],
     stand: StandKind,
-    bands: Bands | None,
+    animal: Animal | None,
 ) -> SetUp:
     lights = white_lights(query.light, room.box.length_m)
-    lit = lit_set_up(room, met, mends, stand, lights, bands)
-    lit = replace(lit, animal=query.animal)
+    lit = lit_set_up(room, met, mends, stand, lights, _bands(animal))
+    lit = replace(lit, animal="" if animal is None else animal.slug)
     # The heat of such a UV lamp comes out of itself.
     return replace(lit, lamps=()) if query.kind in WARM else lit
 

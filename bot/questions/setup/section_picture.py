@@ -2,16 +2,24 @@
 
 from collections.abc import Iterator
 
-from bot.drawing import End, Place
+from bot.drawing import End, Place, Tone
 from bot.facts import Say, Says, metres
 from bot.layered import Teller
-from bot.questions.setup.section_facts import Section, SectionLong
-from bot.questions.setup.side import SideWords, side_views
+from bot.questions.setup.section_facts import Lit, Section, SectionLong
+from bot.questions.setup.side import SideWords, side_views, zone_words
 from bot.questions.setup.sun import sun_alt, sun_note
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
 
 __all__ = ["section_picture"]
+
+# What is not fine and not in doubt is to be changed.
+_TONES = {
+    Lit.FINE: Tone.GOOD,
+    Lit.CANNOT_TELL: Tone.DOUBTFUL,
+    Lit.MAYBE_STRONG: Tone.DOUBTFUL,
+    Lit.MAYBE_WEAK: Tone.DOUBTFUL,
+}
 
 
 def section_picture(facts: Section, teller: Teller) -> Picture:
@@ -20,7 +28,9 @@ def section_picture(facts: Section, teller: Teller) -> Picture:
     tell = teller.say
     words = SideWords(
         length=lambda long_m: tell(Say("section-long", SectionLong(metres(long_m)))),
-        title=tell(say("title")),
+        over=tell(say("title")),
+        title=tell(say.by("head", facts.lit)),
+        tone=Tone.BAD if facts.alarms else _TONES.get(facts.lit, Tone.BAD),
         subtitle=tell(say("picture-below")),
         tube=tell(say("picture-tube")),
         tubes=tell(say("picture-tubes")),
@@ -31,6 +41,7 @@ def section_picture(facts: Section, teller: Teller) -> Picture:
         note=" ".join(map(tell, (say("picture-note"), *sun_note(facts.sun)))),
         sun=tell(Say("sun-here")) if facts.set_up.sun and facts.set_up.sun.x_m else "",
         light=tell(Say("sun-bar")),
+        zones=zone_words(teller),
         ends=(
             End(tell(Say("side-warm")), tell(say("picture-warm-is")), True),
             End(tell(Say("side-cool")), tell(say.by("shade-here", facts.shade)), False),

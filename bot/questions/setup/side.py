@@ -6,7 +6,9 @@ from math import hypot
 
 import numpy as np
 
-from bot.drawing import Bar, Block, Dimension, End, Grid, Place, Shift, Side, Strip
+from bot.drawing import Bar, Block, Dimension, End, Grid, Place, Shift, Side, Strip, Tone, ZoneKind
+from bot.facts import Say
+from bot.layered import Teller
 from bot.questions.setup.drawn_animal import drawn_animal
 from bot.questions.setup.shifted import Hung, shifts_of
 from calc.heat.enclosure import Lid
@@ -15,7 +17,7 @@ from calc.uv.patches import SHADE_UVI
 from calc.uv.screen import NoScreen
 from calc.uv.section import Box, Cut, section_map
 
-__all__ = ["SideWords", "side_views"]
+__all__ = ["SideWords", "side_views", "zone_words"]
 
 _ACROSS, _UP = 61, 41
 _SHELF, _LOW, _PILLAR = 0.04, 0.12, 1.5
@@ -27,8 +29,9 @@ _HIDE_M, _HIDE_UP_M = 0.24, 0.12
 class SideWords:
     """What is written into the drawing; ``stand`` is the name of what the animal basks on.
 
+    ``over`` stands above the title, which has the sign of ``tone``.
     ``across`` names the view from the warm end, ``tubes`` the tubes seen from there; ``sun`` is
-    where UV, heat and light meet, ``light`` a white lamp.
+    where UV, heat and light meet, ``light`` a white lamp, ``zones`` the words for how strong it is.
     """
 
     length: Callable[[float], str]
@@ -41,10 +44,19 @@ class SideWords:
     stand: str
     across: str
     note: str
+    over: str = ""
+    tone: Tone = Tone.PLAIN
     sun: str = ""
     light: str = ""
+    zones: tuple[str, ...] = ()
     ends: tuple[End, ...] = ()
     places: tuple[Place, ...] = ()
+
+
+def zone_words(teller: Teller) -> tuple[str, ...]:
+    """Return the words for how strong UV is, from the strongest to shade."""
+    kinds = (ZoneKind.STRONGER, ZoneKind.RIGHT, ZoneKind.WEAKER, ZoneKind.SHADE)
+    return tuple(teller.say(Say.by("uvcurve-zone", kind)) for kind in kinds)
 
 
 def side_views(set_up: SetUp, words: SideWords) -> Side:
@@ -61,7 +73,9 @@ def side_views(set_up: SetUp, words: SideWords) -> Side:
     x_m = _under(set_up, stand, front)
     return replace(
         seen,
+        over=words.over,
         title=words.title,
+        tone=words.tone,
         subtitle=words.subtitle,
         blocks=_blocks(stand, _span(stand, front), seen.height_m, words.stand),
         dimensions=(
@@ -129,7 +143,10 @@ def _seen(set_up: SetUp, words: SideWords, axis: int) -> Side:
         animal=figure,
         animal_m=long_m,
         wanted_hide=_hide(set_up, wide, axis),
-        grid=_grid(set_up, box, *((Cut.SIDE, middle[1]) if axis == 0 else (Cut.END, middle[0]))),
+        grid=replace(
+            _grid(set_up, box, *((Cut.SIDE, middle[1]) if axis == 0 else (Cut.END, middle[0]))),
+            words=words.zones,
+        ),
     )
 
 

@@ -22,12 +22,14 @@ _NO_BREAK = "\u00a0"
 def compare_picture(facts: SideBySide, teller: Teller) -> Picture:
     """Return both curves with their doubt and places."""
     say = Says("compare", facts)
+    head = say.by("head", facts.lead)
     sides = (facts.first, facts.second)
     near, far = shown_distances([side.at.best for side in sides])
     wanted = facts.wanted
     tops = [_ABOVE_THE_TOP * side.there.high for side in sides]
     drawing = Chart(
-        title=teller.say(say("title")),
+        over=teller.say(say("title")),
+        title=teller.say(head),
         subtitle=teller.say(say("picture-below")),
         x=distance_axis(near, far, teller),
         y=uvi_axis(max(_HEADROOM * wanted.high, *tops), teller),
@@ -43,7 +45,12 @@ def compare_picture(facts: SideBySide, teller: Teller) -> Picture:
         ),
         note=teller.say(say("picture-note")),
     )
-    told = (say("picture-alt"), Say("compare-first", sides[0]), Say("compare-second", sides[1]))
+    told = (
+        say("picture-alt"),
+        head,
+        Say("compare-first", sides[0]),
+        Say("compare-second", sides[1]),
+    )
     alt = shortened([teller.say(one).replace(_NO_BREAK, " ") for one in told])
     return Picture(alt=alt, drawing=drawing)
 

@@ -1,36 +1,62 @@
 """The picture of one lamp: its UVI over the distance. Words: ``uvcurve.ftl``."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
-from bot.drawing import Axis, Chart, Line, Point, PointKind, Range, Tone
-from bot.facts import Bound, Length, Say, Uvi, metres, uvi
+from bot.drawing import Axis, Drop, Line, Point, PointKind, Range, Tone, Zone, ZoneKind
+from bot.facts import Bound, Length, Name, Say, Uvi, metres, uvi
 from bot.layered import Teller
 from bot.questions.scales import lengths
+from bot.questions.setup.drawn_animal import drawn_animal
 from bot.questions.uv.curves import curve_of, shortened, shown_distances
 from bot.reply import Picture
+from calc.setup.set_up import Sign
 from calc.uncertainty import Estimate
-from calc.uv.lamp import Lamp
+from calc.uv.lamp import Lamp, OwnPoint
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Spot
 from calc.uv.screen import Screen
 
-__all__ = ["Shown", "curve_picture", "distance_axis", "too_near_span", "uvi_axis"]
+__all__ = [
+    "TONES",
+    "Heading",
+    "Shown",
+    "curve_picture",
+    "distance_axis",
+    "too_near_span",
+    "uvi_axis",
+]
 
+TONES = {Sign.FINE: Tone.GOOD, Sign.CHANGE: Tone.BAD, Sign.CANNOT_TELL: Tone.DOUBTFUL}
+"""How a verdict's sign is drawn."""
 _POINTS = 49
+_KINDS = (ZoneKind.TOO_NEAR, ZoneKind.STRONGER, ZoneKind.RIGHT, ZoneKind.WEAKER)
 _NO_BREAK = "\u00a0"
 _HEADROOM = 2.0
 _ABOVE_THE_TOP = 1.15
+_BELOW_THE_BACK = 1.14
 
 
 @dataclass(frozen=True, slots=True)
 class Shown:
-    """A point of the curve, and what it is."""
+    """A point of the curve, what it is, and how far from the lamp it is said to be."""
 
     label: Say
     spot: Spot
     kind: PointKind
+    at: Length
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """What stands over a picture: what it is of, the answer and its sign, the lamp; and whose."""
+
+    over: Say
+    head: Say
+    tone: Tone
+    below: tuple[Say, ...]
+    animal: Name | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,34 +99,48 @@ def too_near_span(from_m: float, teller: Teller) -> Range:
 
 
 def curve_picture(
-    titles: tuple[Say, tuple[Say, ...]],
+    heading: Heading,
     lamp: tuple[Lamp, Screen],
     wanted: tuple[float, float],
     advised_m: tuple[float, float] | None,
     shown: Sequence[Shown],
     teller: Teller,
 ) -> Picture:
-    """Return the picture of a lamp through a screen, with its title and what stands below it."""
+    """Return the picture of a lamp through a screen, the back where the first of ``shown`` is."""
     low, high = wanted
     near, far = shown_distances([one.spot.distance_m for one in shown] + list(advised_m or ()))
     line = curve_of(*lamp, np.linspace(near, far, _POINTS))
-    told = _told(titles, line, wanted, advised_m)
+    told = _told(heading, line, wanted, advised_m)
     top = max([_HEADROOM * high, *(_ABOVE_THE_TOP * one.spot.uvi.high for one in shown)])
-    spans = [too_near_span(near, teller)]
+    first, back_m = _told_point(shown[0]), shown[0].spot.distance_m
+    lowest = max(far, back_m * _BELOW_THE_BACK)
+    keep = None
     if advised_m:
-        spans.append(Range(*advised_m, teller.say(Say("uvcurve-keep", told))))
-    drawing = Chart(
-        title=teller.say(told.title),
-        subtitle=teller.say(Say("uvcurve-below", told)),
-        x=distance_axis(near, far, teller),
-        y=uvi_axis(top, teller),
-        lines=(line,),
-        bands=(Range(low, high, teller.say(Say("uvcurve-wanted", told))),),
-        spans=tuple(spans),
-        points=tuple(_point(one, teller) for one in shown),
-        note=teller.say(Say("uvcurve-note")),
+        keep = Range(*advised_m, teller.say(Say("uvcurve-keep", told)))
+    read = any(one.kind is PointKind.READING for one in shown)
+    figure, long_m = drawn_animal(
+        heading.animal.key.removeprefix("animal-") if heading.animal else ""
     )
-    words = [Say("uvcurve-alt", told), Say("uvcurve-alt-falls", told)]
+    drawing = Drop(
+        over=teller.say(told.title),
+        title=teller.say(heading.head),
+        tone=heading.tone,
+        subtitle=teller.say(Say("uvcurve-below", told)),
+        down=distance_axis(0.0, lowest, teller),
+        across=uvi_axis(top, teller),
+        line=line,
+        wanted=Range(low, high, teller.say(Say("uvcurve-wanted", told))),
+        zones=tuple(_zones(line, wanted, lowest, teller)),
+        points=tuple(_point(one, teller) for one in shown),
+        back_m=back_m,
+        away=teller.say(Say("uvcurve-away", first)).replace(_NO_BREAK, " "),
+        keep=keep,
+        animal=figure,
+        animal_m=long_m,
+        is_small=isinstance(lamp[0].own, OwnPoint),
+        note=teller.say(Say("uvcurve-note-read" if read else "uvcurve-note")),
+    )
+    words = [Say("uvcurve-alt", told), heading.head, Say("uvcurve-alt-falls", told)]
     words += [Say("uvcurve-alt-keep", told)] if advised_m else []
     words += [Say("uvcurve-alt-point", _told_point(one)) for one in shown]
     words.append(Say("uvcurve-alt-near", told))
@@ -109,15 +149,32 @@ def curve_picture(
     )
 
 
+def _zones(
+    line: Line, wanted: tuple[float, float], lowest_m: float, teller: Teller
+) -> Iterator[Zone]:
+    """Yield where no lamp should hang, and below that where it is stronger, right and weaker."""
+    edges = [0.0, COMFORTABLE_MINIMUM_M, *(_reached(line, uvi) for uvi in reversed(wanted))]
+    edges = [min(max(edge, *edges[: n + 1]), lowest_m) for n, edge in enumerate(edges)]
+    for kind, low, high in zip(_KINDS, edges, [*edges[1:], lowest_m], strict=True):
+        if high > low:
+            yield Zone(kind, low, high, teller.say(Say.by("uvcurve-zone", kind)))
+
+
+def _reached(line: Line, uvi: float) -> float:
+    """Return where a falling curve reaches a UV index [m]: its ends where that is beyond them."""
+    return float(np.interp(-uvi, [-y for y in line.y], line.x))
+
+
 def _told(
-    titles: tuple[Say, tuple[Say, ...]],
+    heading: Heading,
     line: Line,
     wanted: tuple[float, float],
     advised_m: tuple[float, float] | None,
 ) -> Curve:
     first, last = (uvi(Estimate(line.low[i], line.y[i], line.high[i])) for i in (0, -1))
     return Curve(
-        *titles,
+        heading.over,
+        heading.below,
         wanted=uvi(wanted[0], wanted),
         advised=None if advised_m is None else metres(advised_m[0], advised_m, Bound.INWARD),
         first=first,
@@ -135,4 +192,4 @@ def _point(one: Shown, teller: Teller) -> Point:
 
 
 def _told_point(one: Shown) -> CurvePoint:
-    return CurvePoint(one.label, uvi(one.spot.uvi), metres(one.spot.distance_m))
+    return CurvePoint(one.label, uvi(one.spot.uvi), one.at)

@@ -1,9 +1,10 @@
 """What is told of the distance. Words: ``words/<language>/distance.ftl``."""
 
 from collections.abc import Callable, Iterator
+from enum import Enum, auto
 from typing import Literal
 
-from bot.facts import Figure, Say, Says, metres
+from bot.facts import Figure, Length, Say, Says, metres
 from bot.layered import Brief, Layered, Row, Table, Teller
 from bot.questions.uv.asked_uv import Asked, At, at_spot
 from bot.questions.uv.distance_facts import Advised, ByLength, NoPlace, OfLength, Placed
@@ -17,7 +18,15 @@ __all__ = ["tell_by_length", "tell_no_place", "tell_placed"]
 
 _GUIDE = ("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter")
 # A point of the picture: what it is, where, and of which kind.
-_Point = tuple[Say, Spot, Literal["START", "HERE"]]
+_Point = tuple[Say, Spot, Literal["START", "HERE"], Length]
+
+
+class _Shown(Enum):
+    """The sign of the answer in its picture: none where it is advice and no verdict."""
+
+    PLAIN = auto()
+    DOUBTFUL = auto()
+    BAD = auto()
 
 
 def tell_placed(facts: Placed) -> Layered:
@@ -26,10 +35,12 @@ def tell_placed(facts: Placed) -> Layered:
     asked = facts.asked
     near, start, far = facts.expected
     transmission = spot(asked.lamp, facts.start.best, asked.screen).screen_transmission
+    brief = off_brief(asked.read) if asked.read.cannot_be else _placed_brief(facts, say)
+    tone = _Shown.BAD if facts.says is Advised.WEAKER else _Shown.PLAIN
     return Layered(
         command="distance",
         title=say("title"),
-        brief=off_brief(asked.read) if asked.read.cannot_be else _placed_brief(facts, say),
+        brief=brief,
         steps=tuple(_placed_steps(facts, say)),
         numbers=(
             Row(say("label-range"), say("whole-range")),
@@ -56,7 +67,7 @@ def tell_placed(facts: Placed) -> Layered:
         ),
         guide=_GUIDE,
         sources=facts.sources,
-        picture=_picture(asked, say("picture-title"), _placed_point(facts)),
+        picture=_picture(asked, say("title"), brief.head, tone, _placed_point(facts)),
     )
 
 
@@ -108,11 +119,13 @@ def tell_by_length(facts: ByLength) -> Layered:
     say = Says("distance", facts)
     asked, first = facts.asked, facts.first
     weaker = [Say("instead-use", other) for other in facts.weaker] or [Say("instead-weaker")]
+    brief = off_brief(asked.read) if asked.read.cannot_be else _by_length_brief(facts, say)
+    tone = _Shown.DOUBTFUL if first else _Shown.BAD
     return Layered(
         command="distance",
         status="ok" if first else "problem",
         title=say("title-by-length"),
-        brief=off_brief(asked.read) if asked.read.cannot_be else _by_length_brief(facts, say),
+        brief=brief,
         steps=(
             *read_again(asked.read),
             *([] if first else weaker),
@@ -126,7 +139,7 @@ def tell_by_length(facts: ByLength) -> Layered:
         values=(*_values_by_length(facts), length_value(asked.tube)),
         guide=_GUIDE,
         sources=facts.sources,
-        picture=_picture(asked, say("picture-by-length"), _mild_point(asked)),
+        picture=_picture(asked, say("title-by-length"), brief.head, tone, _mild_point(asked)),
     )
 
 
@@ -166,11 +179,12 @@ def tell_no_place(facts: NoPlace) -> Layered:
     say = Says("distance", facts)
     asked = facts.asked
     instead = [Say("instead-use", other) for other in facts.instead] or [Say("instead-keeper")]
+    brief = off_brief(asked.read) if asked.read.cannot_be else _no_place_brief(facts, say)
     return Layered(
         command="distance",
         status="problem",
         title=say("title-no"),
-        brief=off_brief(asked.read) if asked.read.cannot_be else _no_place_brief(facts, say),
+        brief=brief,
         steps=(
             *read_again(asked.read),
             *instead,
@@ -183,7 +197,7 @@ def tell_no_place(facts: NoPlace) -> Layered:
         values=(("uvi_at_safe_minimum", facts.safe_uvi), length_value(asked.tube)),
         guide=_GUIDE,
         sources=facts.sources,
-        picture=_picture(asked, say("picture-no"), _no_place_point(asked)),
+        picture=_picture(asked, say("title-no"), brief.head, _Shown.BAD, _no_place_point(asked)),
     )
 
 
@@ -197,44 +211,50 @@ def _no_place_brief(facts: NoPlace, say: Says) -> Brief:
     )
 
 
-def _picture(asked: Asked, title: Say, point: _Point) -> Callable[[Teller], Picture]:
-    return lambda teller: Picture.later(_drawn, asked, title, point, teller)
+def _picture(
+    asked: Asked, over: Say, head: Say, shown: _Shown, point: _Point
+) -> Callable[[Teller], Picture]:
+    return lambda teller: Picture.later(_drawn, asked, (over, head), shown, point, teller)
 
 
-def _drawn(asked: Asked, title: Say, point: _Point, teller: Teller) -> Picture:
+def _drawn(
+    asked: Asked, told: tuple[Say, Say], shown: _Shown, point: _Point, teller: Teller
+) -> Picture:
     # What draws is loaded when somebody looks.
-    from bot.drawing import PointKind
-    from bot.questions.uv.curve_picture import Shown, curve_picture
+    from bot.drawing import PointKind, Tone
+    from bot.questions.uv.curve_picture import Heading, Shown, curve_picture
 
     ends = asked.placement.ends
     advised = (ends[0].distance_m, ends[2].distance_m) if ends else None
-    titles, lamp = (title, asked.below_picture), (asked.lamp, asked.screen)
-    label, there, kind = point
-    shown = (Shown(label, there, PointKind[kind]),)
-    return curve_picture(titles, lamp, asked.wanted, advised, shown, teller)
+    tone = Tone.DOUBTFUL if asked.read.cannot_be else Tone[shown.name]
+    heading = Heading(*told, tone, asked.below_picture, asked.wish.animal)
+    label, there, kind, at = point
+    points = (Shown(label, there, PointKind[kind], at),)
+    lamp = asked.lamp, asked.screen
+    return curve_picture(heading, lamp, asked.wanted, advised, points, teller)
 
 
 def _placed_point(facts: Placed) -> _Point:
     ends = facts.asked.placement.ends
     assert ends is not None
-    return Say("distance-point-start", facts), ends[1], "START"
+    return Say("distance-point-start", facts), ends[1], "START", facts.start
 
 
 def _mild_point(asked: Asked) -> _Point:
     assert asked.placement.mild_m is not None
     mild = spot(asked.lamp, asked.placement.mild_m, asked.screen)
-    return Say("distance-point-mild", _at(mild)), mild, "HERE"
+    return Say("distance-point-mild", _at(mild)), mild, "HERE", _at(mild).at
 
 
 def _no_place_point(asked: Asked) -> _Point:
     placement = asked.placement
     if placement.start:
         there = placement.start
-        return Say("distance-point-would", _at(there)), there, "HERE"
+        return Say("distance-point-would", _at(there)), there, "HERE", _at(there).at
     there = placement.at_safe_minimum
     if placement.verdict is Verdict.OUT_OF_RANGE:
         there = spot(asked.lamp, FARTHEST_PLACE_M, asked.screen)
-    return Say("distance-point-here", _at(there)), there, "HERE"
+    return Say("distance-point-here", _at(there)), there, "HERE", _at(there).at
 
 
 def _at(there: Spot) -> At:

@@ -10,7 +10,9 @@ from bot.facts import Hours, Number, Say, Says, Uvi
 from bot.layered import Brief, Care, Layered, Row, Weight
 from bot.queries.uv_depth import DoseQuery
 from bot.questions.uv.dose_facts import Dose, Waves, dose
+from bot.questions.uv.dose_picture import dose_picture
 from bot.questions.uv.readings import off_told, read_again, readings_rows
+from bot.reply import Picture
 
 __all__ = ["DOSE", "tell"]
 
@@ -18,12 +20,13 @@ __all__ = ["DOSE", "tell"]
 def tell(facts: Dose) -> Layered:
     """Tell the day as time in the sun, then how long people may stay."""
     say = Says("dose", facts)
+    head, stay = say.by("head", facts.noon), _stay(facts, say)
     return Layered(
         command="dose",
         title=say("title"),
         brief=Brief(
-            head=say.by("head", facts.noon),
-            range=(_stay(facts, say),),
+            head=head,
+            range=(stay,),
             assumed=(say.by("assumed", facts.waves),),
             steps=(say("do-shade"), say("do-off")),
         ),
@@ -38,6 +41,7 @@ def tell(facts: Dose) -> Layered:
         values=tuple(_values(facts)),
         guide=("uv-and-your-eyes", "sun-and-shade", "reading-a-uv-meter"),
         sources=facts.sources,
+        picture=lambda teller: Picture.later(dose_picture, facts, (head, stay), teller),
         alarms=facts.alarms,
     )
 

@@ -49,7 +49,7 @@ from calc.uv.point import FARTHEST_BEHIND_M
 from calc.uv.screen import NoScreen
 from calc.uv.tube import STANDARD_T5_HO
 
-__all__ = ["Dose", "People", "SunThere", "Waves", "dose"]
+__all__ = ["STRONG_UVI", "Dose", "People", "SunThere", "Waves", "dose"]
 
 _SOURCES = ("cie125", "cie_17_26_073", "directive_2006_25", "acgih1992")
 _HOUR_S, _MINUTE_S, _HOUR_MIN = 3600.0, 60.0, 60.0
@@ -59,7 +59,7 @@ _ARM_M = 0.60
 _IN_HOURS_MIN, _HALF_A_DAY_MIN = 100.0, 720.0
 _SHARE_TO = 2.0
 # A midday sun that people know from a summer, to tell a dose by where no place is named.
-_STRONG_UVI = 10.0
+STRONG_UVI = 10.0
 # A noon sun weaker than this is no measure of anything.
 _LEAST_NOON_UVI = 0.5
 
@@ -229,7 +229,7 @@ def _month(month: int) -> Say:
 
 def _noon(lamp: Estimate, sun: SunDay | None) -> tuple[Noon, Number]:
     """Return for how long the midday sun gives the dose of the lamp's day [SED]."""
-    at = Estimate.exact(_STRONG_UVI) if sun is None else sun.noon_uvi
+    at = Estimate.exact(STRONG_UVI) if sun is None else sun.noon_uvi
     if at.best < _LEAST_NOON_UVI:
         return Noon.NONE, plain_number(0.0)
     hour = Estimate(*(dose_sed(uvi, 1.0) for uvi in (at.low, at.best, at.high)))

@@ -6,7 +6,7 @@ from datetime import date
 from enum import Enum, auto
 from math import inf
 
-from bot.facts import Figure, Hours, Number, Share, Uvi, hours, plain_number, share, uvi
+from bot.facts import Figure, Hours, Number, Say, Share, Uvi, hours, plain_number, share, uvi
 from bot.preferences import Context
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.dated_asked import wanted_above_nothing
@@ -14,7 +14,7 @@ from bot.questions.uv.fading_odd import OddTold, odd_told
 from bot.questions.uv.group_fading import GroupPace, group_pace
 from bot.questions.uv.shared import Wish, WishedFor, wish_told
 from bot.reply import Alarm
-from calc.judgement import Move
+from calc.judgement import Move, Verdict
 from calc.uv.danger import judge_uvi
 from calc.uv.dated import DatedReading
 from calc.uv.decline import READ_AGAIN_DAYS, Decline, Trend, decline_of
@@ -111,7 +111,13 @@ class Fading(WishedFor):
     alarms: tuple[Alarm, ...]
     seen: tuple[DatedReading, ...]
     found: Decline
+    judgement: Verdict
     pace: GroupPace | None = None
+
+    @property
+    def judged(self) -> Say:
+        """Return how the last reading stands, in a word or two."""
+        return Say.by("verdict", self.judgement)
 
     @property
     def says_age(self) -> bool:
@@ -183,6 +189,7 @@ def fading(
         alarms=uv_alarms(found.now, animal, wanted.high, context),
         seen=tuple(seen),
         found=found,
+        judgement=judged.verdict,
         pace=_pace(found, wanted.low, context),
     )
 

@@ -6,13 +6,13 @@ Words: ``words/<language>/meter.ftl``.
 from collections.abc import Iterator
 
 from bot.command import Command
-from bot.drawing import PointKind
+from bot.drawing import PointKind, Tone
 from bot.facts import Say, Says
 from bot.layered import Brief, Layered, Row, Teller
 from bot.preferences import Context
 from bot.queries.options import kind_of
 from bot.queries.uv_depth import MeterQuery
-from bot.questions.uv.curve_picture import Shown, curve_picture
+from bot.questions.uv.curve_picture import Heading, Shown, curve_picture
 from bot.questions.uv.fit import fit_rows, fit_table
 from bot.questions.uv.meter_facts import Metered, metered
 from bot.questions.uv.move import MoveWay
@@ -52,10 +52,11 @@ def tell(facts: Metered | ThroughPane | OtherLamp) -> Layered:
     if not isinstance(facts, Metered):
         return tell_without("meter", facts)
     say = Says("meter", facts)
+    brief = off_brief(facts.read) if facts.read.cannot_be else _brief(facts, say)
     return Layered(
         command="meter",
         title=say("title"),
-        brief=off_brief(facts.read) if facts.read.cannot_be else _brief(facts, say),
+        brief=brief,
         steps=tuple(_steps(facts, say)),
         numbers=tuple(_numbers(facts, say)),
         table=fit_table(facts.fit),
@@ -64,7 +65,7 @@ def tell(facts: Metered | ThroughPane | OtherLamp) -> Layered:
         values=(("uvi", facts.here), ("place", facts.at), *facts.extra),
         guide=("how-to-take-a-reading", "reading-a-uv-meter", "measuring-the-distance"),
         sources=(*facts.wish.sources, *_SOURCES),
-        picture=lambda teller: Picture.later(_picture, facts, teller),
+        picture=lambda teller: Picture.later(_picture, facts, brief.head, teller),
         alarms=facts.alarms,
     )
 
@@ -116,23 +117,30 @@ def _numbers(facts: Metered, say: Says) -> Iterator[Row]:
         yield Row(say("label-class"), say("class"))
 
 
-def _picture(facts: Metered, teller: Teller) -> Picture:
+def _picture(facts: Metered, head: Say, teller: Teller) -> Picture:
     say = Says("meter", facts)
     fits = facts.place is Verdict.FITS and not facts.read.cannot_be
     shown = []
     advised = None
-    if fits and facts.ends is not None:
+    if fits and facts.ends is not None and facts.begin is not None:
         near, start, far = facts.ends
         advised = (near.distance_m, far.distance_m)
-        shown.append(Shown(say("point-start"), start, PointKind.START))
+        shown.append(Shown(say("point-start"), start, PointKind.START, facts.begin))
     for one in facts.shown:
         there = Spot(one.at.best, Estimate.exact(one.shows.best), 1.0)
         kind = PointKind.READING if one.used else PointKind.SET_ASIDE
-        shown.append(Shown(Say("meter-read", one), there, kind))
+        shown.append(Shown(Say("meter-read", one), there, kind, one.at))
     below = (Say("tubes-name", facts.tube), Say("between-name", facts.between))
     wanted = facts.wanted.low, facts.wanted.high
     lamp = facts.read.lamp, facts.screen
-    return curve_picture((say("title"), below), lamp, wanted, advised, shown, teller)
+    heading = Heading(say("title"), head, _tone(facts), below, facts.wish.animal)
+    return curve_picture(heading, lamp, wanted, advised, shown, teller)
+
+
+def _tone(facts: Metered) -> Tone:
+    if facts.read.cannot_be:
+        return Tone.DOUBTFUL
+    return Tone.PLAIN if facts.place is Verdict.FITS else Tone.BAD
 
 
 METER = Command(

@@ -32,11 +32,11 @@ from bot.questions.uv.tubes import (
 from bot.reply import Alarm
 from bot.saved.group import NOTHING_OWN, Own
 from calc.judgement import Verdict as Stands
-from calc.limits import Limits
 from calc.uncertainty import Estimate
 from calc.uv.lamp import Fixture, Lamp
 from calc.uv.placement import (
     SAFE_MINIMUM_M,
+    PlaceCheck,
     Placement,
     Verdict,
     check_place,
@@ -91,6 +91,14 @@ class UnsureWay:
     span: Length | None
     verdict: Verdict
     there: Uvi | None
+    judgement: Stands | None
+
+    @property
+    def judged(self) -> Say:
+        """Return how it stands at a given place, or whether it fits anywhere, in a word or two."""
+        if self.judgement is None:
+            return Say.by("placed", self.verdict)
+        return Say.by("verdict", self.judgement)
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,13 +153,20 @@ def unsurely(query: DistanceQuery, context: Context) -> Unsurely:
     start_m = _start_m(cases)
     place_m = start_m if at_m is None else at_m
     expect = None if place_m is None else _expected(cases, place_m)
-    stands, verdict = None, None
+    stands, verdict, checks = None, None, []
     if at_m is not None:
-        stands, verdict = _standing(cases, at_m, wanted, limits_for(query.animal, context))
+        limits = limits_for(query.animal, context)
+        checks = [
+            check_place(case.lamp, case.screen, at_m, *ends, limits, unchecked=wanted.unchecked)
+            for case in cases
+        ]
+        stands, verdict = _standing(cases, at_m, wanted, checks)
+    told: list[Stands | None] = [check.judged.verdict for check in checks]
+    judged = told or [None] * len(cases)
     return Unsurely(
         wish=wish_told(wanted, context),
         tube=tube_told(cases[0].lamp, query.tube, query.lamp),
-        ways=tuple(_way(case, at_m) for case in cases),
+        ways=tuple(_way(*each, at_m) for each in zip(cases, judged, strict=True)),
         start=None if start_m is None else metres(start_m, bound=Bound.AT_LEAST),
         ends=_span(cases, start_m) if at_m is None else None,
         at=None if at_m is None else metres(at_m),
@@ -197,7 +212,7 @@ def _case(
     return _Case(lamp, between, screen, place(lamp, between, *wanted))
 
 
-def _way(case: _Case, at_m: float | None) -> UnsureWay:
+def _way(case: _Case, judgement: Stands | None, at_m: float | None) -> UnsureWay:
     span = None
     if case.placement.ends:
         near, start, far = (each.distance_m for each in case.placement.ends)
@@ -208,6 +223,7 @@ def _way(case: _Case, at_m: float | None) -> UnsureWay:
         span=span,
         verdict=case.placement.verdict,
         there=None if at_m is None else uvi(spot(case.lamp, at_m, case.screen).uvi),
+        judgement=judgement,
     )
 
 
@@ -239,13 +255,8 @@ def _ends(cases: list[_Case], distance_m: float) -> tuple[float, float]:
 
 
 def _standing(
-    cases: list[_Case], at_m: float, wanted: Wanted, limits: Limits
+    cases: list[_Case], at_m: float, wanted: Wanted, checks: list[PlaceCheck]
 ) -> tuple[Standing, Stands | None]:
-    ends = wanted.low, wanted.high
-    checks = [
-        check_place(case.lamp, case.screen, at_m, *ends, limits, unchecked=wanted.unchecked)
-        for case in cases
-    ]
     one = mildest([check.judged for check in checks])
     long = any(check.may_be_above for check in checks)
     if one and not (long and one.is_fine):

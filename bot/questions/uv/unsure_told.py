@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from bot.facts import Say, Says
-from bot.layered import Brief, Layered, Row, Table
+from bot.layered import Brief, Layered, Row, Table, Teller
 from bot.questions.uv.shared import UV_CARE, wish_assumed, wish_rows
 from bot.questions.uv.tubes import (
     group_rows,
@@ -13,6 +13,7 @@ from bot.questions.uv.tubes import (
     tube_assumed,
 )
 from bot.questions.uv.unsure import Unsurely, UnsureWay
+from bot.reply import Picture
 
 __all__ = ["tell_unsurely"]
 
@@ -23,11 +24,11 @@ _SOURCES = ("keitz1971", "uv_distance_rows")
 def tell_unsurely(command: str, facts: Unsurely) -> Layered:
     """Tell where none of the ways is too strong, and how to find out which it is."""
     say = Says("unsure", facts)
-    there = facts.at is not None
+    there, brief = facts.at is not None, _brief(facts, say)
     return Layered(
         command=command,
         title=say("title"),
-        brief=_brief(facts, say),
+        brief=brief,
         steps=(*_steps(facts, say), *length_steps(facts.tube)),
         numbers=(
             *wish_rows(facts.wish),
@@ -56,8 +57,16 @@ def tell_unsurely(command: str, facts: Unsurely) -> Layered:
             "common_practice",
             *group_sources(facts.tube),
         ),
+        picture=lambda teller: Picture.later(_drawn, facts, brief.head, teller),
         alarms=facts.alarms,
     )
+
+
+def _drawn(facts: Unsurely, head: Say, teller: Teller) -> Picture:
+    # What draws is loaded when somebody looks.
+    from bot.questions.uv.unsure_picture import unsure_picture
+
+    return unsure_picture(facts, head, teller)
 
 
 def _cell(way: UnsureWay) -> Say:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from bot.command import Command
-from bot.drawing import PointKind
+from bot.drawing import PointKind, Tone
 from bot.facts import Bound, Length, Say, Says, Share, Uvi, metres, share, uvi
 from bot.layered import Brief, Layered, Row, Teller
 from bot.preferences import Context
@@ -12,7 +12,7 @@ from bot.queries.options import names_a_class
 from bot.queries.uv import UviQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.asked_uv import Asked, told_surely
-from bot.questions.uv.curve_picture import Shown, curve_picture
+from bot.questions.uv.curve_picture import TONES, Heading, Shown, curve_picture
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.lamp_asked import (
     classes_of,
@@ -49,6 +49,7 @@ from bot.questions.uv.without_figures import (
 )
 from bot.reply import Alarm, Picture
 from calc.judgement import Verdict
+from calc.setup.set_up import sign_of
 from calc.uv.lamp_unknowns import unknowns_of
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
@@ -187,10 +188,11 @@ def tell(facts: Facts) -> Layered:
 def _tell(facts: Expected) -> Layered:
     say = Says("uvi", facts)
     asked = facts.asked
+    brief = _brief(facts, say)
     return Layered(
         command="uvi",
         title=say("title"),
-        brief=_brief(facts, say),
+        brief=brief,
         steps=tuple(_steps(facts, say)),
         numbers=(
             Row(say("label"), say("place-not-yet" if asked.read.cannot_be else "place")),
@@ -213,7 +215,7 @@ def _tell(facts: Expected) -> Layered:
         ),
         guide=_GUIDE,
         sources=facts.sources,
-        picture=_picture(facts, say),
+        picture=_picture(facts, brief.head, say),
         alarms=facts.alarms,
         undecided=facts.judgement is Verdict.CANNOT_TELL,
     )
@@ -258,17 +260,29 @@ def _steps(facts: Expected, say: Says) -> Iterator[Say]:
     yield say("step-meter")
 
 
-def _picture(facts: Expected, say: Says) -> Callable[[Teller], Picture]:
+def _picture(facts: Expected, head: Say, say: Says) -> Callable[[Teller], Picture]:
     asked, ends = facts.asked, facts.asked.placement.ends
     fits = ends is not None and not asked.read.cannot_be
-    shown = [Shown(say("point-here"), facts.check.here, PointKind.HERE)]
-    if ends is not None and fits:
-        shown.append(Shown(say("point-start"), ends[1], PointKind.START))
+    shown = [Shown(say("point-here"), facts.check.here, PointKind.HERE, facts.at)]
+    if ends is not None and fits and facts.start is not None:
+        shown.append(Shown(say("point-start"), ends[1], PointKind.START, facts.start))
     advised = (ends[0].distance_m, ends[2].distance_m) if ends is not None and fits else None
-    titles, lamp = (say("title"), asked.below_picture), (asked.lamp, asked.screen)
+    heading = Heading(say("title"), head, _tone(facts), asked.below_picture, asked.wish.animal)
     return lambda teller: Picture.later(
-        curve_picture, titles, lamp, asked.wanted, advised, tuple(shown), teller
+        curve_picture,
+        heading,
+        (asked.lamp, asked.screen),
+        asked.wanted,
+        advised,
+        tuple(shown),
+        teller,
     )
+
+
+def _tone(facts: Expected) -> Tone:
+    if facts.too_near:
+        return Tone.BAD
+    return Tone.DOUBTFUL if facts.asked.read.cannot_be else TONES[sign_of(facts.judgement)]
 
 
 UVI = Command(

@@ -1,14 +1,16 @@
 """Drawing → picture: SVG is the source, a PNG is made of it, the same bytes every time.
 
-1200 pixels wide, letters at least 11 px where it is seen 360 px across, light or dark.
+1200 pixels wide, a tall sheet 960; letters at least 11 px where it is seen 360 px across, light or
+dark.
 """
 
 from functools import lru_cache
 from io import BytesIO
 
-from bot.drawing import Card, Chart, Drawing, Ladder, Sheet, Side, Tally
+from bot.drawing import Card, Chart, Drawing, Drop, Ladder, Sheet, Side, Tally
 from bot.render.picture.card import draw_card
 from bot.render.picture.chart import draw_chart
+from bot.render.picture.drop import draw_drop
 from bot.render.picture.inks import Theme
 from bot.render.picture.ladder import draw_ladder
 from bot.render.picture.lettering import font_files
@@ -21,6 +23,8 @@ __all__ = ["MOST_BYTES", "Theme", "draw", "page_of", "png_of"]
 
 MOST_BYTES = 130_000
 _PIXELS = 1200
+# A sheet higher than this [units] has fewer: its letters are as large on a phone.
+_TALL, _FEWER_PIXELS = 1400.0, 960
 _COLOURS = 256
 # Colours and how hard a PNG is packed, the quickest first: a tall sheet takes fewer colours.
 _PACKINGS = ((_COLOURS, 6), (48, 6), (48, 9))
@@ -28,7 +32,8 @@ _PACKINGS = ((_COLOURS, 6), (48, 6), (48, 9))
 
 def draw(drawing: Drawing, theme: Theme = Theme.LIGHT) -> bytes:
     """Return a drawing as PNG."""
-    return png_of(page_of(drawing).svg(theme))
+    page = page_of(drawing)
+    return png_of(page.svg(theme), _PIXELS if page.y <= _TALL else _FEWER_PIXELS)
 
 
 def page_of(drawing: Drawing) -> Page:
@@ -36,6 +41,8 @@ def page_of(drawing: Drawing) -> Page:
     match drawing:
         case Chart():
             return draw_chart(drawing)
+        case Drop():
+            return draw_drop(drawing)
         case Side():
             return draw_side(drawing)
         case Sheet():
@@ -48,13 +55,13 @@ def page_of(drawing: Drawing) -> Page:
             return draw_ladder(drawing)
 
 
-def png_of(svg: str) -> bytes:
-    """Return a picture of SVG as PNG, 1200 pixels wide."""
+def png_of(svg: str, pixels: int = _PIXELS) -> bytes:
+    """Return a picture of SVG as PNG, so many pixels wide."""
     import resvg_py
     from PIL import Image
 
     raw = resvg_py.svg_to_bytes(
-        svg_string=svg, width=_PIXELS, skip_system_fonts=True, font_files=_fonts()
+        svg_string=svg, width=pixels, skip_system_fonts=True, font_files=_fonts()
     )
     # Line art needs few colours; a palette makes the file a third of the size.
     drawn = Image.open(BytesIO(bytes(raw))).convert("RGB")

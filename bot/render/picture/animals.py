@@ -9,7 +9,7 @@ from bot.render.picture.geometry import Rect
 from bot.render.picture.inks import Ink, Theme
 from bot.render.picture.svg import Shape, svg
 
-__all__ = ["animal_alone", "animal_shapes"]
+__all__ = ["animal_alone", "animal_shapes", "back_of"]
 
 _FILE = Path(__file__).parent / "animals.json"
 _LONG_UNITS = 1000.0
@@ -27,11 +27,15 @@ def animal_shapes(
     return Shape("g", {"transform": move}, inside=shapes), Rect(x, feet - back, x + long, feet)
 
 
+def back_of(figure: Figure, long: float) -> float:
+    """Return how high over its feet the back of an animal is that is so long [units]."""
+    return _figures()[figure][1] / _LONG_UNITS * long
+
+
 def animal_alone(figure: Figure, theme: Theme, ident: str, told: str) -> str:
     """Return an animal as an SVG of its own, as large as its sheet allows."""
-    high = _figures()[figure][1] / _LONG_UNITS
-    long = min(_ALONE - 2.0 * _EDGE, (_ALONE_TALL - 2.0 * _EDGE) / high)
-    back = high * long
+    long = min(_ALONE - 2.0 * _EDGE, (_ALONE_TALL - 2.0 * _EDGE) / back_of(figure, 1.0))
+    back = back_of(figure, long)
     shape, _ = animal_shapes(figure, _EDGE, _ALONE_TALL - _EDGE, long, back)
     return svg([shape], _ALONE, _ALONE_TALL, theme=theme, title=told, ident=ident)
 

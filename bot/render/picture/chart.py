@@ -6,33 +6,36 @@ from collections.abc import Sequence
 from bot.drawing import Axis, Chart, Line, Stroke, Ticks, Tone
 from bot.render.picture.axes import ticks_of
 from bot.render.picture.chart_words import labels, points
+from bot.render.picture.due import due_bar
 from bot.render.picture.geometry import Rect, thinned
-from bot.render.picture.inks import Ink
+from bot.render.picture.inks import TONE_SIGN, Ink
 from bot.render.picture.lettering import SIZE, leading, width, wrapped
 from bot.render.picture.page import MARGIN, WIDE, Page
 from bot.render.picture.plot import Plot
 from bot.render.picture.spread import spread
 from bot.render.picture.svg import Point, path, polygon, polyline, rect, stroke
 from bot.render.picture.textures import slanted
+from bot.render.picture.uv_zones import name_zones, zone_grounds
 
 __all__ = ["draw_chart"]
 
 _TALL = 440.0
 _LEFT, _RIGHT = 92.0, 40.0
-_LABEL_ROOM, _TITLE_ROOM = 160.0, 520.0
+_LABEL_ROOM, _TITLE_ROOM = 180.0, 520.0
 _STROKES: dict[Stroke, dict[str, float | Ink | str]] = {
     Stroke.MAIN: {"stroke": Ink.UV, "stroke_width": 5.0},
     Stroke.SOLID: {"stroke": Ink.INK, "stroke_width": 3.0},
     Stroke.DASHED: {"stroke": Ink.INK, "stroke_width": 3.0, "stroke_dasharray": "11 6"},
     Stroke.DOTTED: {"stroke": Ink.SOFT, "stroke_width": 3.4, "stroke_dasharray": "3 6"},
+    Stroke.AHEAD: {"stroke": Ink.UV, "stroke_width": 5.0, "stroke_dasharray": "14 9"},
 }
 
 
 def draw_chart(chart: Chart) -> Page:
     """Return the chart on its sheet."""
-    page = Page(chart.title, chart.subtitle)
+    page = Page(chart.title, chart.subtitle, over=chart.over, sign=TONE_SIGN[chart.tone])
     named = [line for line in chart.lines if line.label]
-    parts = {line.label: wrapped(line.label, _LABEL_ROOM, SIZE)[:3] for line in named}
+    parts = {line.label: wrapped(line.label, _LABEL_ROOM, SIZE)[:4] for line in named}
     side = max((width(part, SIZE) for lines in parts.values() for part in lines), default=0.0)
     right = side + 44.0 if named else _RIGHT
     title = wrapped(_titled(chart.y), _TITLE_ROOM, SIZE)[0]
@@ -44,14 +47,19 @@ def draw_chart(chart: Chart) -> Page:
     plot = Plot(chart, field)
     page.draw(rect(field.x0, field.y0, field.x1 - field.x0, _TALL, fill=Ink.AIR))
     _grounds(page, chart, plot)
-    _level_axis(page, chart.y, plot)
+    _level_axis(page, chart.y, plot, crossed=bool(chart.zones))
     _foot(page, chart.x, plot)
     for line in chart.lines:
         _line(page, line, plot)
     _line_names(page, named, parts, plot)
     points(page, chart, plot)
+    if chart.zones:
+        _keep_off(page, chart, plot)
     labels(page, chart, plot)
+    name_zones(page, chart.zones, field, plot.held)
     page.y = max(page.y, field.y1 + 40.0)
+    if chart.due is not None:
+        due_bar(page, chart.due, plot)
     page.finish(chart.note)
     return page
 
@@ -64,6 +72,7 @@ def _titled(axis: Axis) -> str:
 def _grounds(page: Page, chart: Chart, plot: Plot) -> None:
     """Draw what is wanted across the field, and what is advised or to be avoided up it."""
     field = plot.field
+    zone_grounds(page, chart.zones, (field,), plot.held)
     for span in chart.spans:
         if span.tone is Tone.BAD:
             low, high = (min(max(plot.x(v), field.x0), field.x1) for v in (span.low, span.high))
@@ -78,11 +87,12 @@ def _grounds(page: Page, chart: Chart, plot: Plot) -> None:
             page.draw(stroke((field.x0, end), (field.x1, end), Ink.COOL, 3.0))
 
 
-def _level_axis(page: Page, axis: Axis, plot: Plot) -> None:
+def _level_axis(page: Page, axis: Axis, plot: Plot, *, crossed: bool) -> None:
     field = plot.field
     for tick in ticks_of(axis, axis.scales[0]):
         y = plot.y(tick.at)
-        page.draw(stroke((field.x0, y), (field.x1, y), Ink.LINE, 1.4))
+        if not crossed:
+            page.draw(stroke((field.x0, y), (field.x1, y), Ink.LINE, 1.4))
         page.text(field.x0 - 16.0, y + 8.0, tick.lines[0], anchor="end")
     page.draw(
         path(
@@ -103,8 +113,8 @@ def _foot(page: Page, axis: Axis, plot: Plot) -> None:
         for number, line in enumerate(tick.lines):
             half = width(line, SIZE) / 2.0
             middle = min(max(x, MARGIN + half), WIDE - MARGIN - half)
-            foot = field.y1 + 30.0 + number * leading(SIZE)
-            if page.text_where_free(middle, foot, line, anchor="middle"):
+            foot = field.y1 + 32.0 + number * leading(SIZE)
+            if page.text_where_free(middle, foot, line, anchor="middle", clear=1.5):
                 lowest = max(lowest, number + 1)
     page.y = field.y1 + 14.0 + lowest * leading(SIZE)
     if axis.ticks is Ticks.NUMBERS:
@@ -173,6 +183,18 @@ def _cut(start: Point, end: Point, field: Rect) -> tuple[Point, Point] | None:
         return x0 + (x1 - x0) * share, y0 + (y1 - y0) * share
 
     return (start if first == 0.0 else at(first)), (end if last == 1.0 else at(last))
+
+
+def _keep_off(page: Page, chart: Chart, plot: Plot) -> None:
+    """Keep all words off the lines of a chart and its marks."""
+    for line in chart.lines:
+        course = _course(line.x, line.y, plot, stepped=line.stepped, held=False)
+        for part in _inside(course, plot):
+            for ends in itertools.pairwise(thinned(part, 2.0)):
+                page.line(*ends)
+    for mark in chart.marks:
+        at = plot.x(mark.x)
+        page.line((at, plot.field.y0), (at, plot.field.y1))
 
 
 def _line_names(page: Page, lines: Sequence[Line], parts: dict[str, list[str]], plot: Plot) -> None:

@@ -1,7 +1,6 @@
 """The points of a chart, and the words in its field: each clear of the others and of the points."""
 
 from bot.drawing import Chart, Mark, PointKind, Range, Tone
-from bot.drawing import Point as Reading
 from bot.render.picture.geometry import Rect
 from bot.render.picture.inks import Ink
 from bot.render.picture.lettering import SIZE, wrapped
@@ -10,7 +9,7 @@ from bot.render.picture.placing import Label
 from bot.render.picture.plot import Plot
 from bot.render.picture.svg import Shape, circle, path, polygon, polyline, stroke
 
-__all__ = ["labels", "points"]
+__all__ = ["labels", "point_shape", "points"]
 
 
 def points(page: Page, chart: Chart, plot: Plot) -> None:
@@ -21,13 +20,14 @@ def points(page: Page, chart: Chart, plot: Plot) -> None:
             top, foot = plot.held(point.high), plot.held(point.low)
             d = f"M{x:.1f} {top:.1f}V{foot:.1f}M{x - 7:.1f} {top:.1f}h14M{x - 7:.1f} {foot:.1f}h14"
             page.draw_over(path(d, stroke=Ink.INK, stroke_width=2.6))
-        page.draw_over(_drawn(point, x, y))
+        page.draw_over(point_shape(point.kind, x, y))
         page.thing(Rect(x - 12.0, y - 12.0, x + 12.0, y + 12.0))
 
 
-def _drawn(point: Reading, x: float, y: float) -> Shape:
+def point_shape(kind: PointKind, x: float, y: float) -> Shape:
+    """Return a point of a chart as it is drawn, by what it stands for."""
     edge: dict[str, float | Ink | str] = {"stroke": Ink.PAPER, "stroke_width": 2.6}
-    match point.kind:
+    match kind:
         case PointKind.START:
             return circle(x, y, 12.0, fill=Ink.COOL, **edge)
         case PointKind.HERE:
@@ -113,13 +113,13 @@ def _span(page: Page, span: Range, plot: Plot) -> None:
 
 
 def _mark(page: Page, mark: Mark, plot: Plot) -> None:
-    field, at = plot.field, plot.x(mark.x)
+    field, at, ink = plot.field, plot.x(mark.x), Ink.INK if mark.is_now else Ink.HEAT
     page.draw(
         polyline(
             [(at, field.y0), (at, field.y1)],
-            stroke=Ink.HEAT,
-            stroke_width=3.0,
-            stroke_dasharray="12 5",
+            stroke=ink,
+            stroke_width=2.4 if mark.is_now else 3.0,
+            stroke_dasharray="3 7" if mark.is_now else "12 5",
         )
     )
     lines = tuple(wrapped(mark.label, 300.0, SIZE, bold=True))
@@ -127,4 +127,4 @@ def _mark(page: Page, mark: Mark, plot: Plot) -> None:
     label = Label(
         lines, (at, field.y0 + 26.0), SIZE, bold=True, away=8.0, liked=(-1.0 if late else 1.0, 0.0)
     )
-    page.place([label], Rect(field.x0 + 4.0, field.y0 + 2.0, field.x1, field.y1), Ink.AIR, Ink.HEAT)
+    page.place([label], Rect(field.x0 + 4.0, field.y0 + 2.0, field.x1, field.y1), Ink.AIR, ink)

@@ -13,6 +13,7 @@ from bot.render.picture.svg import stroke
 
 __all__ = ["above", "light_z", "name_hung"]
 
+_ROOM = WIDE - 2 * MARGIN
 # How high a tube in its fixture and a lamp with its holder stand over their undersides.
 _TUBE, _LAMP = 28.0, 52.0
 # How much lower a white lamp is than a tube in its fixture.
@@ -21,8 +22,11 @@ _FLAT = 13.0
 _OVER_TUBE, _ON_LID = 32.0, 12.0
 
 
-def above(side: Side, scale: float) -> float:
-    """Return how much room names and what stands over the lid take above the box [units]."""
+def above(side: Side, scale: float, room: float = _ROOM) -> float:
+    """Return how much names and what stands over the lid take above the box [units].
+
+    The names share the ``room``, which is so wide.
+    """
     tops = [tube.y * scale + _TUBE for tube in side.tubes]
     tops += [light_z(side, light, scale) * scale + _TUBE for light in side.lights]
     if side.heat_lamp:
@@ -31,7 +35,7 @@ def above(side: Side, scale: float) -> float:
     # A back may be higher than its box.
     tops += [side.back.y * scale] if side.back else []
     over = max(0.0, *(top - side.height_m * scale for top in tops), 12.0 if side.lid else 0.0)
-    lines = (len(name.lines) for name in _named(side, scale))
+    lines = (len(name.lines) for name in _named(side, scale, room))
     return over + max(lines, default=0) * leading(SIZE) + 26.0
 
 
@@ -50,14 +54,14 @@ class _Name:
     reach: float = 0.0
 
 
-def _named(side: Side, scale: float) -> list[_Name]:
-    """Return what hangs there and has a name, the names sharing the width of the sheet."""
+def _named(side: Side, scale: float, room: float) -> list[_Name]:
+    """Return what hangs there and has a name, the names sharing a room."""
     tubes, lights = ([bar for bar in bars if bar.label] for bars in (side.tubes, side.lights))
     lamps = [side.heat_lamp] if side.heat_lamp and side.heat_lamp.text else []
-    room = (WIDE - 2 * MARGIN) / max(len(tubes) + len(lamps) + len(lights), 1) - 16.0
+    each = room / max(len(tubes) + len(lamps) + len(lights), 1) - 16.0
 
     def lines(words: str) -> list[str]:
-        return wrapped(words, room, SIZE, bold=True)
+        return wrapped(words, each, SIZE, bold=True)
 
     return [
         *(
@@ -85,9 +89,11 @@ def _light_at(side: Side, light: Bar, scale: float) -> tuple[float, float]:
     return (light.x0 + light.x1) / 2.0, light_z(side, light, scale)
 
 
-def name_hung(page: Page, side: Side, box: Scaled) -> None:
-    """Write what hangs there above the box, each name clear of the others, with a line to it."""
-    named = _named(side, box.scale)
+def name_hung(
+    page: Page, side: Side, box: Scaled, ends: tuple[float, float] = (MARGIN, WIDE - MARGIN)
+) -> None:
+    """Write what hangs there above the box, between two ends, each name with a line to it."""
+    named = _named(side, box.scale, ends[1] - ends[0])
     if not named:
         return
     at = [(box.x(name.x_m), box.y(name.y_m) - name.over) for name in named]
@@ -95,7 +101,7 @@ def name_hung(page: Page, side: Side, box: Scaled) -> None:
     backs = [box.y(side.back.y)] if side.back else []
     top = min([box.rect.y0 - 14.0, *tips, *backs, *(y for _, y in at)]) - 14.0
     wide = [max(width(line, SIZE, bold=True) for line in name.lines) + 16.0 for name in named]
-    places = spread([x for x, _ in at], wide, MARGIN, WIDE - MARGIN)
+    places = spread([x for x, _ in at], wide, *ends)
     for name, (x, y), place in zip(named, at, places, strict=True):
         first = top - (len(name.lines) - 1) * leading(SIZE)
         page.lines(place, first, name.lines, bold=True, ink=name.ink, anchor="middle")

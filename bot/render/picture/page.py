@@ -11,7 +11,7 @@ from bot.render.picture.inks import Ink, Sign, Theme
 from bot.render.picture.lettering import SIZE, clean, leading, sayable, width, wrapped
 from bot.render.picture.placing import CLEAR, Label, placed
 from bot.render.picture.signs import number_shapes, sign_shapes, sun_over_hill
-from bot.render.picture.svg import Point, Shape, path, polygon, polyline, svg, text
+from bot.render.picture.svg import Point, Shape, arrow_head, path, polyline, svg, text
 
 __all__ = ["MARGIN", "WIDE", "OverlapError", "Page"]
 
@@ -198,8 +198,8 @@ class Page:
         self.draw(
             polyline(inner, stroke=ground, stroke_width=8.0, stroke_opacity=0.85),
             polyline(inner, stroke=ink, stroke_width=3.2),
-            _head((x1, y1), (ux, uy), head, ink),
-            _head((x0, y0), (-ux, -uy), head, ink),
+            arrow_head((x1, y1), (ux, uy), head, ink),
+            arrow_head((x0, y0), (-ux, -uy), head, ink),
         )
         self.line(start, end)
 
@@ -212,7 +212,7 @@ class Page:
         foot = x1 - 0.7 * head * way[0], y1 - 0.7 * head * way[1]
         self.draw_over(
             polyline([start, foot], stroke=Ink.HEAT, stroke_width=7.0),
-            _head(end, way, head, Ink.HEAT),
+            arrow_head(end, way, head, Ink.HEAT),
         )
         self.thing(Rect(min(x0, x1) - 12.0, min(y0, y1), max(x0, x1) + 12.0, max(y0, y1)))
 
@@ -239,6 +239,12 @@ class Page:
         # Numbers take what all the words have left.
         for label in without:
             self._instead(label, bounds)
+
+    def has_place(self, label: Label, bounds: Rect) -> bool:
+        """Say whether a label finds room."""
+        stand = [box for _, box in self._words] + self._things
+        [found] = placed([label], bounds, stand, self._lines)
+        return found is not None and not self.strikes(found.leader)
 
     def strikes(self, leader: tuple[Point, Point] | None) -> bool:
         """Say whether a line would go through words, as where its end lies under some."""
@@ -308,10 +314,3 @@ def _box(x: float, foot: float, words: str, size: float, *, bold: bool, anchor: 
     wide = width(words, size, bold=bold)
     left = x - {"start": 0.0, "middle": wide / 2.0, "end": wide}[anchor]
     return Rect(left, foot - 0.76 * size, left + wide, foot + 0.24 * size)
-
-
-def _head(tip: Point, way: Point, long: float, ink: Ink) -> Shape:
-    (x, y), (ux, uy), half = tip, way, long / 2.0
-    left = (x - ux * long - uy * half, y - uy * long + ux * half)
-    right = (x - ux * long + uy * half, y - uy * long - ux * half)
-    return polygon([tip, left, right], fill=ink)

@@ -7,12 +7,16 @@ from bot.drawing import Side, Tone
 from bot.render.picture.geometry import Rect, enters
 from bot.render.picture.inks import TONE_SIGN, Ink
 from bot.render.picture.page import MARGIN, WIDE, Page
+from bot.render.picture.scaled import Scaled
+from bot.render.picture.spread import spread
 from bot.render.picture.svg import Point, circle, stroke
 
-__all__ = ["listed", "numbered"]
+__all__ = ["called_out", "listed", "numbered"]
 
 # From the middle of a number to that of its sign.
 _BESIDE = 35.0
+# The least that a line of the list takes.
+_LINE = 34.0
 # Where a number goes, the best first: over a place, or beside the tool at it.
 _OVER_PLACE = ((0, -1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1))
 _BESIDE_TOOL = ((1, 0), (-1, 0), (0, -1), (0, 1), (1, -1), (-1, -1), (1, 1), (-1, 1))
@@ -75,20 +79,60 @@ def _anywhere(page: Page, place: Point, edge: Rect, wide: float) -> Point | None
     return None
 
 
-def listed(page: Page, side: Side) -> None:
-    """Write the places without a plate below each other, and then what has no place."""
+def called_out(page: Page, side: Side, box: Scaled) -> None:
+    """Set the numbers of a low box in a row below it, each joined to its place by a line."""
+    if not side.places:
+        return
+    wide = [46.0 + (_BESIDE if TONE_SIGN[place.tone] else 0.0) for place in side.places]
+    order = sorted(range(len(wide)), key=lambda n: side.places[n].x)
+    wished = [box.x(side.places[n].x) for n in order]
+    found = spread(wished, [wide[n] for n in order], MARGIN, WIDE - MARGIN)
+    y = page.y + 20.0
+    for n, middle in zip(order, found, strict=True):
+        place = side.places[n]
+        sign = TONE_SIGN[place.tone]
+        x = middle - (_BESIDE / 2.0 if sign else 0.0)
+        at = box.x(place.x), box.y(place.y)
+        page.draw_over(
+            stroke(at, (x, y), Ink.INK, 2.4),
+            circle(*at, 5.0, fill=Ink.INK, stroke=Ink.PAPER, stroke_width=2.0),
+        )
+        page.number(x, y, n + 1)
+        if sign:
+            page.sign(x + _BESIDE, y, sign, 16.0)
+    page.y = y + 24.0
+
+
+def listed(page: Page, side: Side, room: Rect | None = None) -> None:
+    """Write the places without a plate below each other, and then what has no place.
+
+    Of a ``room`` beside something they begin at its top; what is below it has the whole sheet.
+    """
     for number, place in enumerate(side.places, 1):
         if place.gauge is not None or not place.text:
             continue
-        page.number(MARGIN + 17.0, page.y + 15.0, number)
-        _line(page, place.text, place.tone)
+        left = _left(page, room)
+        page.number(left + 17.0, page.y + 15.0, number)
+        _line(page, place.text, place.tone, left)
     for line in side.placeless:
-        _line(page, line.text, line.tone)
+        _line(page, line.text, line.tone, _left(page, room))
+    if room is not None:
+        page.y = max(page.y, room.y1)
 
 
-def _line(page: Page, words: str, tone: Tone) -> None:
+def _left(page: Page, room: Rect | None) -> float:
+    """Return where a line of a list begins: past the end of its room at the left of the sheet."""
+    if room is None:
+        return MARGIN
+    if page.y + _LINE > room.y1:
+        page.y = max(page.y, room.y1)
+        return MARGIN
+    return room.x0
+
+
+def _line(page: Page, words: str, tone: Tone, first: float) -> None:
     """Write a line of the list beside its sign, which leaves room for a number before it."""
-    sign, left = TONE_SIGN[tone], MARGIN + 46.0
+    sign, left = TONE_SIGN[tone], first + 46.0
     foot = page.y + (32.0 if sign else 0.0)
     if sign:
         page.sign(left + 6.0, page.y + 15.0, sign, 16.0)

@@ -2,6 +2,7 @@
 
 from bot.drawing import Gauge, Place, Side, Tool
 from bot.render.picture.gauge_bar import gauge_bar
+from bot.render.picture.geometry import Rect
 from bot.render.picture.inks import TONE_SIGN, Ink, Sign
 from bot.render.picture.lettering import SIZE, leading, wrapped
 from bot.render.picture.page import BIG, MARGIN, WIDE, Page
@@ -17,15 +18,23 @@ _Line = tuple[str, bool, Ink]
 _INK = {Sign.FINE: Ink.COOL, Sign.CHANGE: Ink.HEAT, Sign.CANNOT_TELL: Ink.SOFT}
 
 
-def plates(page: Page, side: Side) -> None:
-    """Draw the plates of a box two beside each other, the two of a row equally high."""
+def plates(page: Page, side: Side) -> Rect | None:
+    """Draw the plates of a box two beside each other, the two of a row equally high.
+
+    Return what is left free beside the last one; the page goes on from its top.
+    """
     made = [_Plate(n, p, p.gauge, side) for n, p in enumerate(side.places, 1) if p.gauge]
     for first in range(0, len(made), 2):
         row = made[first : first + 2]
         tall = max(plate.tall for plate in row)
         for column, plate in enumerate(row):
             plate.draw(page, MARGIN + column * (_WIDE + _GAP), tall)
+        if len(row) == 1 and side.placeless:
+            top = page.y + 6.0
+            page.y, foot = top, page.y + tall + 12.0
+            return Rect(MARGIN + _WIDE + _GAP - 34.0, top, WIDE - MARGIN, foot)
         page.y += tall + 12.0
+    return None
 
 
 class _Plate:

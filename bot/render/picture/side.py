@@ -1,15 +1,18 @@
 """An enclosure cut open and to scale: what hangs where, how strong it is, where to measure."""
 
-from bot.drawing import Block, Dimension, Place, Side
-from bot.render.picture.animals import animal_shapes
+from dataclasses import dataclass
+
+from bot.drawing import Block, Place, Side
+from bot.render.picture.animals import animal_shapes, back_of
 from bot.render.picture.blocks import lines_within, named_stone
 from bot.render.picture.geometry import Rect
 from bot.render.picture.hung import above, light_z, name_hung
 from bot.render.picture.inks import TONE_SIGN, Ink
 from bot.render.picture.lettering import SIZE, leading, width, wrapped
-from bot.render.picture.levels import levels
+from bot.render.picture.levels import levels, zone_words
+from bot.render.picture.measured import ends_of, measured
 from bot.render.picture.page import BIG, MARGIN, WIDE, Page
-from bot.render.picture.places import listed, numbered
+from bot.render.picture.places import called_out, listed, numbered
 from bot.render.picture.placing import Label
 from bot.render.picture.plates import plates
 from bot.render.picture.scaled import Scaled
@@ -37,8 +40,14 @@ _ROOM = WIDE - 2 * MARGIN - 16.0
 # A box much higher than wide is held to this, and lower where two views go on one sheet.
 _TALLEST = {1: 440.0, 2: 330.0}
 _LEAST_BACK, _LEAST_LONG = 9.0, 60.0
-_MOST_LONG_SHARE, _HARDLY_FITS = 0.62, 0.94
-_PATCH, _LEAST_ARROW = 64.0, 12.0
+_MOST_LONG_SHARE, _HARDLY_FITS, _MOST_STRETCHED = 0.62, 0.94, 1.6
+_PATCH = 64.0
+# Two views beside each other, and a list beside the second, where there is room [units].
+_BETWEEN, _LEAST_LIST = 36.0, 250.0
+# A small view still has names over it that are so wide.
+_LEAST_BAND = 290.0
+# What is lower than this has its numbers below it.
+_SHALLOW = 150.0
 
 
 def draw_side(side: Side) -> Page:
@@ -55,36 +64,81 @@ def draw_side(side: Side) -> Page:
         _ROOM / max(view.width_m for view in views),
         _TALLEST[len(views)] / side.height_m,
     )
-    _view(page, side, scale)
-    _ends(page, side)
-    plates(page, side)
-    listed(page, side)
-    if side.end:
-        page.y += 12.0
-        page.paragraph(side.end.title, size=BIG, bold=True)
-        _view(page, side.end, scale)
+    whole = _Band(MARGIN, WIDE - MARGIN)
+    if side.end is None:
+        _view(page, side, scale, whole)
+        _ends(page, side)
+        listed(page, side, plates(page, side))
+    elif sum(view.width_m for view in views) * scale + _BETWEEN <= _ROOM:
+        _beside(page, side, side.end, scale)
+    else:
+        _view(page, side, scale, whole)
+        _ends(page, side)
+        _across(page, side, side.end, scale)
     page.finish(side.note)
     return page
 
 
-def _view(page: Page, side: Side, scale: float) -> None:
-    """Draw one view of the box from ``y`` on."""
-    page.y += above(side, scale)
-    left = MARGIN + 8.0 + (_ROOM - side.width_m * scale) / 2.0
+@dataclass(frozen=True, slots=True)
+class _Band:
+    """A part of the sheet from its left to its right end [units]."""
+
+    x0: float
+    x1: float
+
+
+def _beside(page: Page, side: Side, end: Side, scale: float) -> None:
+    """Draw two narrow views beside each other, from the same height on."""
+    spare = (_ROOM - (side.width_m + end.width_m) * scale) / 4.0
+    middle = MARGIN + 8.0 + 2.0 * spare + side.width_m * scale
+    bands = _Band(MARGIN, middle - 8.0), _Band(middle + 8.0, WIDE - MARGIN)
+    over = max(above(view, scale, b.x1 - b.x0) for view, b in zip((side, end), bands, strict=True))
+    top = page.y
+    _view(page, side, scale, bands[0], over)
+    page.y, foot = top, page.y
+    _view(page, end, scale, bands[1], over)
+    lines = wrapped(end.title, bands[1].x1 - bands[1].x0, SIZE, bold=True)
+    for line in lines:
+        page.text((bands[1].x0 + bands[1].x1) / 2.0, page.y + 8.0, line, bold=True, anchor="middle")
+        page.y += leading(SIZE)
+    page.y = max(page.y, foot)
+    _ends(page, side)
+    listed(page, side)
+
+
+def _across(page: Page, side: Side, end: Side, scale: float) -> None:
+    """Draw the view from the end, and the list beside it where there is room for that."""
+    wide = max(end.width_m * scale + 14.0, _LEAST_BAND)
+    left = MARGIN + wide + _BETWEEN
+    if not side.placeless and not any(place.text for place in side.places):
+        left = WIDE
+    if WIDE - MARGIN - left < _LEAST_LIST:
+        listed(page, side)
+        page.y += 12.0
+        page.paragraph(end.title, size=BIG, bold=True)
+        _view(page, end, scale, _Band(MARGIN, WIDE - MARGIN))
+        return
+    page.y += 12.0
+    page.paragraph(end.title, size=BIG, bold=True)
+    top = page.y
+    _view(page, end, scale, _Band(MARGIN, left - _BETWEEN / 2.0))
+    page.y, foot = top + above(end, scale, left - _BETWEEN / 2.0 - MARGIN) - 6.0, page.y
+    listed(page, side, Rect(left, page.y, WIDE - MARGIN, foot))
+    page.y = max(page.y, foot)
+
+
+def _view(page: Page, side: Side, scale: float, band: _Band, over: float | None = None) -> None:
+    """Draw one view of the box from ``y`` on in the middle of a part of the sheet."""
+    page.y += above(side, scale, band.x1 - band.x0) if over is None else over
+    left = (band.x0 + band.x1 - side.width_m * scale) / 2.0
     box = Scaled(side, left, page.y, scale)
     edge = box.rect
     page.draw(rect(edge.x0, edge.y0, edge.x1 - edge.x0, edge.y1 - edge.y0, fill=Ink.AIR))
     field = _zones(page, side, box)
     _inside(page, side, box)
     page.draw(floor(edge), *walls(edge, mesh_lid=bool(side.lid)))
-    for wall in (
-        Rect(edge.x0 - 3, edge.y0 - 4, edge.x0 + 3, edge.y1),
-        Rect(edge.x1 - 3, edge.y0 - 4, edge.x1 + 3, edge.y1),
-        Rect(edge.x0 - 3, edge.y0 - 10, edge.x1 + 3, edge.y0 + 3),
-        Rect(edge.x0 - 5, edge.y1 - 2, edge.x1 + 5, edge.y1 + 16),
-    ):
-        page.thing(wall)
-    arrows = [_ends_of(dimension, box) for dimension in side.dimensions]
+    _walled(page, edge)
+    arrows = [ends_of(dimension, box) for dimension in side.dimensions]
     moved = draw_shifts(page, side.shifts, box, arrows)
     flows = [((box.x(f.x0), box.y(f.y0)), (box.x(f.x1), box.y(f.y1))) for f in side.flows]
     for flow in flows:
@@ -92,25 +146,43 @@ def _view(page: Page, side: Side, scale: float) -> None:
     drawn = _tools(page, side, box)
     inside = Rect(edge.x0 + 6, edge.y0 + 5, edge.x1 - 6, edge.y1 - 4)
     for dimension in side.dimensions:
-        _measured(page, dimension, box, inside)
-    for number, place in enumerate(side.places, 1):
+        measured(page, dimension, box, inside, (band.x0, band.x1))
+    shallow = edge.y1 - edge.y0 < _SHALLOW
+    page.y = edge.y1 + 20.0
+    if shallow:
+        called_out(page, side, box)
+    for number, place in enumerate(side.places if not shallow else (), 1):
         at = drawn.get(place) or (box.x(place.x), box.y(place.y))
         numbered(page, number, place.tone, at, edge, arrows, tooled=place in drawn)
-    name_hung(page, side, box)
+    name_hung(page, side, box, (band.x0, band.x1))
     name_shifts(page, side.shifts, moved, inside)
     name_flows(page, side.flows, flows, inside)
     _block_names(page, side, box, inside)
     if field is not None and side.grid is not None:
+        zone_words(page, side.grid, field, inside)
         levels(page, side.grid, field, inside)
-    page.y = edge.y1 + 20.0
-    if not side.width_label:
-        return
+    if side.width_label:
+        _size(page, side, edge, band)
+
+
+def _walled(page: Page, edge: Rect) -> None:
+    """Keep words off the walls, the lid and the ground of a box."""
+    page.thing(Rect(edge.x0 - 3, edge.y0 - 4, edge.x0 + 3, edge.y1))
+    page.thing(Rect(edge.x1 - 3, edge.y0 - 4, edge.x1 + 3, edge.y1))
+    page.thing(Rect(edge.x0 - 3, edge.y0 - 10, edge.x1 + 3, edge.y0 + 3))
+    page.thing(Rect(edge.x0 - 5, edge.y1 - 2, edge.x1 + 5, edge.y1 + 16))
+
+
+def _size(page: Page, side: Side, edge: Rect, band: _Band) -> None:
+    """Write how large a box is below it."""
     size = f"{side.width_label} × {side.height_label}"
-    middle = (edge.x0 + edge.x1) / 2.0
-    half = width(size, SIZE) / 2.0
-    middle = min(max(middle, MARGIN + half), WIDE - MARGIN - half)
-    page.text(middle, page.y + 24.0, size, ink=Ink.SOFT, anchor="middle")
-    page.y += 40.0
+    lines = [size] if width(size, SIZE) <= band.x1 - band.x0 else size.split(" × ")
+    for line in lines:
+        half = width(line, SIZE) / 2.0
+        middle = min(max((edge.x0 + edge.x1) / 2.0, band.x0 + half), band.x1 - half)
+        page.text(middle, page.y + 24.0, line, ink=Ink.SOFT, anchor="middle")
+        page.y += leading(SIZE)
+    page.y += 11.0
 
 
 def _zones(page: Page, side: Side, box: Scaled) -> Field | None:
@@ -199,33 +271,13 @@ def _animal(page: Page, side: Side, back: Place, box: Scaled) -> None:
     top, room = box.y(back.y), box.rect.x1 - box.rect.x0
     # One that hardly fits is not squeezed as well.
     share = _HARDLY_FITS if back.y > 0.8 * side.height_m else _MOST_LONG_SHARE
-    long = min(max(side.animal_m * box.scale, _LEAST_LONG), room * share)
+    # A back that is told higher than such an animal's is not drawn on a dwarf.
+    least = max(_LEAST_LONG, tall / _MOST_STRETCHED / back_of(side.animal, 1.0))
+    long = min(max(side.animal_m * box.scale, least), room * share)
     first = min(max(box.x(back.x) - 0.36 * long, box.rect.x0 + 6.0), box.rect.x1 - 6.0 - long)
     shape, where = animal_shapes(side.animal, first, top + tall, long, tall)
     page.draw(shape)
     page.thing(where)
-
-
-def _ends_of(dimension: Dimension, box: Scaled) -> tuple[Point, Point]:
-    return (
-        (box.x(dimension.x0), box.y(dimension.y0)),
-        (box.x(dimension.x1), box.y(dimension.y1)),
-    )
-
-
-def _measured(page: Page, dimension: Dimension, box: Scaled, inside: Rect) -> None:
-    start, end = _ends_of(dimension, box)
-    if abs(end[0] - start[0]) + abs(end[1] - start[1]) < _LEAST_ARROW:
-        return
-    page.arrow(start, end)
-    level = abs(end[0] - start[0]) > abs(end[1] - start[1])
-    middle = (start[0] + end[0]) / 2.0, (start[1] + end[1]) / 2.0
-    lines = tuple(dimension.label.split(" (", 1))
-    words = (lines[0], f"({lines[1]}") if len(lines) == 2 and not level else (dimension.label,)
-    label = Label(
-        words, middle, BIG, bold=True, away=10.0, liked=(0.0, -1.0) if level else (1.0, 0.0)
-    )
-    page.place([label], inside, Ink.AIR)
 
 
 def _block_names(page: Page, side: Side, box: Scaled, inside: Rect) -> None:
@@ -234,7 +286,10 @@ def _block_names(page: Page, side: Side, box: Scaled, inside: Rect) -> None:
         where = _block(block, box)
         if block.label and not lines_within(block.label, where):
             at = (where.x0 + where.x1) / 2.0, where.y1 - 6.0
-            page.place([Label((block.label,), at, SIZE, away=20.0)], inside, Ink.AIR)
+            label = Label((block.label,), at, SIZE, away=20.0)
+            # Without room it is left out: what it is can be seen.
+            if page.has_place(label, inside):
+                page.place([label], inside, Ink.AIR)
 
 
 def _ends(page: Page, side: Side) -> None:

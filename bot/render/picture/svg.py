@@ -13,6 +13,7 @@ __all__ = [
     "FONT",
     "Point",
     "Shape",
+    "arrow_head",
     "circle",
     "group",
     "path",
@@ -52,6 +53,14 @@ def polyline(points: Sequence[Point], **told: _Told) -> Shape:
 def polygon(points: Sequence[Point], **told: _Told) -> Shape:
     """Return a closed figure with straight sides, as a path."""
     return path("M" + "L".join(f"{x:.1f} {y:.1f}" for x, y in points) + "z", **told)
+
+
+def arrow_head(tip: Point, way: Point, long: float, ink: Ink) -> Shape:
+    """Return the head of an arrow that goes a way, a vector of length 1."""
+    (x, y), (ux, uy), half = tip, way, long / 2.0
+    left = (x - ux * long - uy * half, y - uy * long + ux * half)
+    right = (x - ux * long + uy * half, y - uy * long - ux * half)
+    return polygon([tip, left, right], fill=ink)
 
 
 def stroke(start: Point, end: Point, ink: Ink, wide: float, **told: _Told) -> Shape:

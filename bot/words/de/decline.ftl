@@ -91,7 +91,7 @@ decline-label-last = Zuletzt
 decline-read = UV-Index { UVI($now, form: "doubt") } am { DAY($last_day) }{ $read_today ->
     [yes] , das ist heute
    *[no] {""}
-  }
+  }: { $judged }
 decline-read-unsound = UV-Index { UVI($now) }, gemessen am { DAY($last_day) }{ $read_today ->
     [yes] , das ist heute
    *[no] {""}
@@ -121,20 +121,13 @@ decline-day = { DAY($day) }
 decline-uvi = { UVI($read, form: "given") }
 
 ## Das Bild
-decline-picture-below = UV-Index an einer Stelle
 decline-picture-axis = UV-Index
-decline-picture-aim = Ziel { UVI($wanted, form: "range") }
-# Only with: $falls
-decline-picture-falls = unter { UVI($low, form: "given") }: { DAY($falls) }
-decline-picture-again = { $again ->
-    [none] wieder messen: heute
-   *[some] wieder messen: { DAY($again) }
-  }
-decline-picture-line = Linie: gerade auf einer logarithmischen Skala durch deine Werte, sonst nichts angenommen.
+decline-picture-line = Ringe: deine Messwerte. Linie: gerade durch sie auf einer logarithmischen Skala. Gestrichelt: noch nicht gemessen. Blass: so kann es wirklich sein.
 decline-picture-no-line = Keine Linie: Diese Werte zeigen noch keinen Verlauf.
 decline-picture-alt = Diagramm: UV-Index über die Tage.
-decline-picture-read = { UVI($read, form: "given") } am { DAY($day) }.
-decline-picture-now = Jetzt etwa { UVI($now) }.
+decline-picture-day = { UVI($read, form: "given") } am { DAY($day) }.
+decline-picture-read = UV-Index { UVI($now) } zuletzt: { $judged }.
+decline-picture-today = heute
 
 ## Allein nach dem Alter
 decline-age-title = { $kind ->

@@ -86,18 +86,6 @@ distance-cell-start = { LENGTH($begin) }
 distance-cell-none = –
 
 ## Bild
-distance-picture-title = { $animal ->
-    [none] Wie weit die Röhre hängt
-   *[some] Wie weit die Röhre hängt für { NAME($animal, form: "acc") }
-  }
-distance-picture-by-length = { $animal ->
-    [none] Es kommt auf die Länge der Röhre an
-   *[some] Bei { NAME($animal, form: "dat") } kommt es auf die Länge der Röhre an
-  }
-distance-picture-no = { $animal ->
-    [none] Warum diese Röhre nicht taugt
-   *[some] Warum diese Röhre nicht taugt für { NAME($animal, form: "acc") }
-  }
 # Only with: $start
 distance-point-start = Anfang bei { LENGTH($start) }
 distance-point-would = müsste bei { LENGTH($at) } hängen

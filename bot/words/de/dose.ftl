@@ -66,3 +66,15 @@ dose-care-look = Schau nie in die leuchtende Lampe: Dafür gilt deine Zeit nicht
 dose-care-whom = Die Grenze gilt für gesunde Erwachsene bei der Arbeit. Sie gilt nicht für Kinder und nicht für Haut oder Augen, die auf Licht empfindlich sind.
 dose-care-waves-other = Diese Zeiten gelten nur für eine Lampe, die unter 290 nm nichts abgibt. Von dieser Art kann das niemand versprechen. Bleib darum aus ihrem Licht, und nimm nie eine mit gesprungenem Außenglas.
 dose-care-waves-tube = Ich nehme an, dass die Röhre unter 290 nm nichts abgibt. Mit ihrem wahren Licht kannst du vielleicht mehrmals so lange bleiben. Eine Lampe mit kürzeren Wellen erlaubt weniger.
+
+## Bild
+dose-picture-axis = UV-Dosis (SED)
+dose-picture-lamp = bis zu { NUMBER($dose, form: "range") } in { HOURS($lit) }
+dose-picture-hour = Eine Stunde Mittagssonne im Sommer
+dose-sun-gives = { NUMBER($dose, form: "range") }
+dose-picture-minutes = höchstens { $minutes } min
+dose-picture-hours = höchstens { HOURS($time) }
+dose-picture-whole_day = { HOURS($time) }, noch unter der Grenze
+dose-picture-note-tube = SED: wie viel UV menschliche Haut rötet. Dein Balken endet an der Grenze eines Arbeitstags, für gesunde Erwachsene.
+dose-picture-note-other = SED: wie viel UV menschliche Haut rötet.
+dose-picture-alt = Balken: { dose-title }.

@@ -90,3 +90,19 @@ unsure-way = { $fixture ->
 unsure-away = { LENGTH($span, form: "range") }
 # Only with: $there
 unsure-there = { UVI($there, form: "doubt") }
+
+## Bild
+unsure-picture-aim = Ziel { UVI($wanted, form: "range") }
+# Only with: $start
+unsure-picture-start = vorerst { LENGTH($start) }
+unsure-picture-note = Balken: vom nächsten bis zum weitesten Abstand, wenn es so ist. Punkt: dort anfangen.
+unsure-picture-note-there = Balken: vom wenigsten bis zum meisten, wenn es so ist. Punkt: am wahrscheinlichsten.
+unsure-picture-alt = Balken: { unsure-title }.
+unsure-alt-each = Wenn es so ist: { LIST($each, join: "list-semi") }.
+unsure-alt-way = { unsure-way }: { $there ->
+    [none] { $span ->
+        [none] { $judged }
+       *[some] { LENGTH($span, form: "range") }
+      }
+   *[some] { UVI($there, form: "doubt") }, { $judged }
+  }

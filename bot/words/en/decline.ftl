@@ -91,7 +91,7 @@ decline-label-last = Last read
 decline-read = UV index { UVI($now, form: "doubt") } on { DAY($last_day) }{ $read_today ->
     [yes] , which is today
    *[no] {""}
-  }
+  }: { $judged }
 decline-read-unsound = UV index { UVI($now) } read on { DAY($last_day) }{ $read_today ->
     [yes] , which is today
    *[no] {""}
@@ -121,20 +121,13 @@ decline-day = { DAY($day) }
 decline-uvi = { UVI($read, form: "given") }
 
 ## The picture
-decline-picture-below = UV index at one place
 decline-picture-axis = UV index
-decline-picture-aim = aim for { UVI($wanted, form: "range") }
-# Only with: $falls
-decline-picture-falls = below { UVI($low, form: "given") }: { DAY($falls) }
-decline-picture-again = { $again ->
-    [none] read again: today
-   *[some] read again: { DAY($again) }
-  }
-decline-picture-line = Line: straight on a logarithm through your readings, nothing else assumed.
+decline-picture-line = Rings: what you read. Line: straight through them on a logarithm. Broken: not read yet. Pale: where it can really lie.
 decline-picture-no-line = No line: these readings do not tell a trend yet.
 decline-picture-alt = Chart of the UV index against the day.
-decline-picture-read = { UVI($read, form: "given") } on { DAY($day) }.
-decline-picture-now = Now about { UVI($now) }.
+decline-picture-day = { UVI($read, form: "given") } on { DAY($day) }.
+decline-picture-read = UV index { UVI($now) } when last read: { $judged }.
+decline-picture-today = today
 
 ## By its age alone
 decline-age-title = { $kind ->

@@ -86,18 +86,6 @@ distance-cell-start = { LENGTH($begin) }
 distance-cell-none = –
 
 ## Picture
-distance-picture-title = { $animal ->
-    [none] How far the tube hangs
-   *[some] How far the tube hangs for { NAME($animal, form: "a") }
-  }
-distance-picture-by-length = { $animal ->
-    [none] It depends on how long the tube is
-   *[some] For { NAME($animal, form: "a") } it depends on how long the tube is
-  }
-distance-picture-no = { $animal ->
-    [none] Why this tube will not do
-   *[some] Why this tube will not do for { NAME($animal, form: "a") }
-  }
 # Only with: $start
 distance-point-start = start at { LENGTH($start) }
 distance-point-would = would hang at { LENGTH($at) }

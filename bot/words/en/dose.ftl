@@ -1,4 +1,4 @@
-### Facts: Dose, People, SunThere
+### Facts: Dose, People, SunThere, SunHour
 
 dose-title = A day's UV, and your own time in it
 
@@ -66,3 +66,15 @@ dose-care-look = Never look into the lit lamp: your time in it is not for that.
 dose-care-whom = The limit is for healthy adults at work. It is not for children, or for skin or eyes that react to light.
 dose-care-waves-other = These times hold only for a lamp that gives nothing under 290 nm. Of this kind nobody can promise that, so stay out of its light, and never use one whose outer glass is cracked.
 dose-care-waves-tube = I assumed that the tube gives nothing under 290 nm. Its true light may allow you several times as long. A lamp with shorter waves allows less.
+
+## Picture
+dose-picture-axis = UV dose (SED)
+dose-picture-lamp = up to { NUMBER($dose, form: "range") } in { HOURS($lit) }
+dose-picture-hour = An hour of midday summer sun
+dose-sun-gives = { NUMBER($dose, form: "range") }
+dose-picture-minutes = { $minutes } min at most
+dose-picture-hours = { HOURS($time) } at most
+dose-picture-whole_day = { HOURS($time) }, still under the limit
+dose-picture-note-tube = SED: how much UV reddens human skin. Your bar ends at the limit of a day at work, for healthy adults.
+dose-picture-note-other = SED: how much UV reddens human skin.
+dose-picture-alt = Bars: { dose-title }.

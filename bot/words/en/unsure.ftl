@@ -1,4 +1,4 @@
-### Facts: Unsurely, UnsureWay
+### Facts: Unsurely, UnsureWay, WaysShown
 ### What holds of a tube while its fixture or its screen is not known.
 
 unsure-title = { $animal ->
@@ -91,3 +91,19 @@ unsure-way = { $fixture ->
 unsure-away = { LENGTH($span, form: "range") }
 # Only with: $there
 unsure-there = { UVI($there, form: "doubt") }
+
+## Picture
+unsure-picture-aim = aim for { UVI($wanted, form: "range") }
+# Only with: $start
+unsure-picture-start = for now { LENGTH($start) }
+unsure-picture-note = Bars: from the nearest to the farthest if it is so. Dot: where to start then.
+unsure-picture-note-there = Bars: from the least to the most if it is so. Dot: the likeliest.
+unsure-picture-alt = Bars: { unsure-title }.
+unsure-alt-each = If it is: { LIST($each, join: "list-semi") }.
+unsure-alt-way = { unsure-way }: { $there ->
+    [none] { $span ->
+        [none] { $judged }
+       *[some] { LENGTH($span, form: "range") }
+      }
+   *[some] { UVI($there, form: "doubt") }, { $judged }
+  }

@@ -2,7 +2,7 @@
 
 import pytest
 
-from bot.drawing import Side, Tone, Tool
+from bot.drawing import Chart, Side, Tone, Tool
 from bot.reply import Reply
 from tests.bot.keeping.conftest import Ask
 from tests.bot.keeping.people import row
@@ -56,3 +56,28 @@ async def test_a_sheet_without_an_animal_says_what_is_missing(ok: Ask) -> None:
     assert reply.picture is None
     assert reply.answer.startswith("I do not know who lives in it.")
     assert reply.steps[0].endswith("mine save name:Spare animal:bearded dragon")
+
+
+async def test_an_enclosure_without_a_trend_is_shown_as_its_own_box(ok: Ask) -> None:
+    await ok(SAVE)
+    await ok("mine reading basking:130F cool:79F")
+    reply = await ok("mine show")
+    drawing = drawn(reply)
+    assert (drawing.width_m, drawing.height_m) == pytest.approx((1.2, 0.6))
+    gauges = {place.tool: place.gauge for place in drawing.places}
+    surface = gauges[Tool.INFRARED_GUN]
+    assert surface is not None
+    assert surface.tone is Tone.BAD
+    assert drawing.title.replace("\u00a0", " ") == reply.brief[0].text
+    assert reply.picture is not None
+    assert surface.reading_text in reply.picture.alt
+    await ok("mine reading uvi:4.4 distance:14in")
+    trend = await ok("mine show")
+    assert trend.picture is not None
+    assert isinstance(trend.picture.drawing, Chart)
+
+
+async def test_an_enclosure_of_nobody_known_has_no_box(ok: Ask) -> None:
+    await ok("mine save name:Spare tube:12%")
+    await ok("mine reading basking:103F name:Spare")
+    assert (await ok("mine show name:Spare")).picture is None
