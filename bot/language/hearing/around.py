@@ -1,6 +1,7 @@
 """What stands around a figure: known phrases, other figures, and its place in the whole text."""
 
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import pairwise
 
 import numpy as np
@@ -85,10 +86,20 @@ def beside(items: Sequence[Item], names: Sequence[str], at: NDArray[np.int64]) -
                 continue
             other = items[place + step]
             way = (other.value > item.value) - (other.value < item.value)
-            row.append(number_of(f"{step}{other.unit}{gaps[gap] if gap >= 0 else way}"))
-            row.append(number_of(f"{step}{other.unit}{way}{other.kin == item.kin}"))
+            row.append(_stands(step, other.unit, gaps[gap] if gap >= 0 else way))
+            row.append(_is_like(step, other.unit, way, other.kin == item.kin))
         rows.append(row)
     return np.array(rows, dtype=np.uint64)
+
+
+@lru_cache(maxsize=1 << 12)
+def _stands(step: int, unit: str, gap: str | int) -> int:
+    return number_of(f"{step}{unit}{gap}")
+
+
+@lru_cache(maxsize=1 << 10)
+def _is_like(step: int, unit: str, way: int, alike: bool) -> int:
+    return number_of(f"{step}{unit}{way}{alike}")
 
 
 def of_its_kind(

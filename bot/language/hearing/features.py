@@ -76,7 +76,9 @@ def features(scene: Scene, items: Sequence[Item], read: Mapping[int, str]) -> ND
 
 
 def _padded(numbers: Sequence[int]) -> Numbers:
-    return np.pad(np.array(numbers, dtype=np.uint64), (_BEFORE, _AFTER), constant_values=1)
+    padded = np.ones(_BEFORE + len(numbers) + _AFTER, dtype=np.uint64)
+    padded[_BEFORE : _BEFORE + len(numbers)] = numbers
+    return padded
 
 
 def _sides(window: NDArray[Any]) -> tuple[NDArray[Any], NDArray[Any]]:

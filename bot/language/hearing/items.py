@@ -95,7 +95,8 @@ def number_of(name: str) -> int:
 def joined(numbers: Numbers, salts: Numbers) -> NDArray[np.int64]:
     """Return the buckets of numbers, each under its template's salt."""
     mixed = (numbers + salts * _SALT) * _SPREAD
-    return ((mixed >> _SHIFT) % np.uint64(BUCKETS)).astype(np.int64)
+    # The number of buckets is a power of two.
+    return ((mixed >> _SHIFT) & np.uint64(BUCKETS - 1)).astype(np.int64)
 
 
 def both(one: Numbers, other: Numbers) -> Numbers:

@@ -20,12 +20,12 @@ __all__ = ["LONGEST_MESSAGE", "MOST_FIGURES", "MOST_MARKS", "laid_out"]
 
 # A message of Discord; what is longer is not read.
 LONGEST_MESSAGE = 2000
-# No set-up has more; the limit bounds the work.
-MOST_FIGURES = 100
-# The message of the collection with the most has 30 phrases; the limit bounds the work as well.
-MOST_MARKS = 300
+# No set-up has more, and no message of five thousand has 23; the limit bounds the work.
+MOST_FIGURES = 50
+# The message with the most has 30 phrases; the limit bounds the work as well.
+MOST_MARKS = 150
 # Some overlap, so that more are looked at before the rest is left.
-_MOST_LOOKED_AT = 400
+_MOST_LOOKED_AT = 200
 
 _SENTENCE = re.compile(r"[.!?]+(?=\s|$)|[\n;]+")
 _CLAUSE = re.compile(r"[,()]|\s[-/+]\s|/(?=\s)")

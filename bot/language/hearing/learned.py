@@ -57,7 +57,7 @@ class Linker:
 
     roles: tuple[str, ...]
     stands: tuple[str, ...]
-    row: NDArray[np.int64]
+    row: NDArray[np.integer[Any]]
     weights: NDArray[np.float32]
     bias: NDArray[np.float64]
 
@@ -65,7 +65,8 @@ class Linker:
     def of(cls, kept: Mapping[str, NDArray[Any]]) -> "Linker":
         """Return the model of the arrays that a file keeps."""
         buckets = kept["buckets"]
-        row = np.full(BUCKETS, len(buckets), dtype=np.int64)
+        # Small, so that it stays near: of each figure of a text some two hundred are looked up.
+        row = np.full(BUCKETS, len(buckets), dtype=np.uint16)
         row[buckets] = np.arange(len(buckets))
         weights = kept["weights"].astype(np.float32) * kept["scale"]
         weights = np.concatenate([weights, np.zeros((1, weights.shape[1]), dtype=np.float32)])
@@ -82,31 +83,26 @@ class Linker:
         many = len(self.roles)
         scale = (buckets.shape[1] + after.shape[1]) ** -0.5
         told = self.weights[self.row[buckets]].sum(axis=1, dtype=np.float64) * scale + self.bias
-        roles = self._in_order(told[:, :many], after, self.roles, slice(0, many), scale)
-        return roles, self._in_order(told[:, many:], after, self.stands, slice(many, None), scale)
-
-    def _in_order(
-        self,
-        told: NDArray[np.float64],
-        after: Numbers,
-        labels: Sequence[str],
-        columns: slice,
-        scale: float,
-    ) -> NDArray[np.float64]:
-        """Return the chances of labels, each figure's summed over those of the one before."""
-        weights = self.weights[:, columns]
         # Many figures of a text follow the one before them in one way.
         ways, way = np.unique(after, axis=0, return_inverse=True)
-        buckets = np.stack([steps_after(ways, label) for label in labels], axis=1)
-        follows = weights[self.row[buckets]].sum(axis=2) * scale
-        given = _shares(told[:, None, :] + follows[way.reshape(-1)])
-        first = weights[self.row[steps_after(after[:1], FIRST)]].sum(axis=1)[0]
-        here = _shares(told[0] + first * scale)
-        chances = [here]
-        for place in range(1, len(told)):
-            here = here @ given[place]
-            chances.append(here)
-        return np.array(chances)
+        buckets = _followed(ways, (*self.roles, *self.stands))
+        follows = self.weights[self.row[buckets]].sum(axis=2) * scale
+        first = self.weights[self.row[steps_after(after[:1], FIRST)]].sum(axis=1)[0] * scale
+        told[0] += first
+        given = follows[way.reshape(-1)]
+        roles = _in_order(told[:, :many], given[:, :many, :many])
+        return roles, _in_order(told[:, many:], given[:, many:, many:])
+
+
+def _in_order(told: NDArray[np.float64], follows: NDArray[np.float32]) -> NDArray[np.float64]:
+    """Return the chances of labels, each figure's summed over those of the one before."""
+    given = _shares(told[:, None, :] + follows)
+    here = _shares(told[0])
+    chances = [here]
+    for place in range(1, len(told)):
+        here = here @ given[place]
+        chances.append(here)
+    return np.array(chances)
 
 
 def _shares(scores: NDArray[np.float64]) -> NDArray[np.float64]:
@@ -135,6 +131,17 @@ def steps_after(after: Numbers, label: str) -> NDArray[np.int64]:
     known = np.uint64(number_of(f"after {label}"))
     salts = np.arange(_AFTER, _AFTER + after.shape[1], dtype=np.uint64)
     return joined((after << np.uint64(5)) ^ known, salts)
+
+
+def _followed(ways: Numbers, labels: tuple[str, ...]) -> NDArray[np.int64]:
+    """Return the same buckets for each of several labels [way, label, template]."""
+    salts = np.arange(_AFTER, _AFTER + ways.shape[1], dtype=np.uint64)
+    return joined((ways << np.uint64(5))[:, None, :] ^ _known(labels)[:, None], salts)
+
+
+@cache
+def _known(labels: tuple[str, ...]) -> Numbers:
+    return np.array([number_of(f"after {label}") for label in labels], dtype=np.uint64)
 
 
 def linked_roles(scene: Scene, items: Sequence[Item], read: Mapping[int, str]) -> list[Linked]:
