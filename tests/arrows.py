@@ -75,6 +75,10 @@ _ARROWS = {
         "bot.linking calc.naming bot.saying bot.facts bot.language bot.brief bot.command "
         "bot.dangers bot.guide bot.preferences bot.reply"
     ),
+    "bot.offering": (
+        "bot.facts bot.guide bot.language bot.menu bot.queries.question bot.questions.animals "
+        "bot.questions.record bot.saying.voice"
+    ),
     "bot.completion": (
         "bot.commands bot.menu bot.guide bot.language bot.preferences bot.queries "
         "calc.animals calc.heat.sources_of_heat"
@@ -133,12 +137,14 @@ _ARROWS = {
     "bot.fronts": "bot calc.sources calc.animal calc.animals calc.name_index calc.setup.bodies",
     "bot.fronts.pages": (
         "bot.fronts.pages bot.ask bot.brief bot.command bot.commands bot.completion bot.dialogue "
+        "bot.offering "
         "bot.drawing bot.facts bot.guide bot.language bot.menu bot.picture bot.preferences "
         "bot.queries bot.question_context bot.questions bot.render bot.reply bot.routes.examples "
         "bot.saying bot.serving bot.linking bot.understood bot.unread calc"
     ),
     "bot.fronts.discord": (
         "bot.fronts.discord bot.ask bot.asker bot.brief bot.command bot.commands bot.completion "
+        "bot.offering "
         "bot.desk bot.dialogue bot.facts bot.guide bot.layered bot.saved bot.language bot.menu "
         "bot.operating "
         "bot.preferences bot.problems bot.queries bot.question_context bot.questions.animals "

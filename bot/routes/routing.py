@@ -50,6 +50,7 @@ _FEWEST_FACTS = 2
 _OF_UV_ALONE = frozenset(
     (LampKind.T5_HO, LampKind.T5, LampKind.T8, LampKind.COMPACT, LampKind.UV_LED)
 )
+_READS = r"^basking (?:\w+ )?(?:is|says|reads|at|gets|hits|of|temp\w*|spot|surface)\b"
 # A question stands at the beginning or the end of what is told; the rules look at no more of it.
 _MOST_AN_END = 300
 _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen, bearded dragon"
@@ -188,6 +189,8 @@ def _by_rule(asked: Asked, context: Context) -> Routed | Layered | None:
     named = asked.words.split(maxsplit=1)[:1]
     # "Braucht mein Gecko" begins with a verb, "needs gecko" with a question's name.
     verb = named == ["needs"] and not asked.typed.startswith("needs")
+    # "Basking says 40, ok?" begins with a place.
+    verb = verb or (named == ["basking"] and asked.says(_READS))
     if named and not verb and is_asked_freely(named[0]) and (not names or named[0] in names):
         return _to(named[0], asked)
     page = page_asked(asked)

@@ -30,7 +30,7 @@ _SET_UP = "check"
 _OUTSIDE, _SUN = "outdoors", "sun-and-outdoors"
 _OF_A_TURN = "t"
 _OF_HEAT = ("temps", "basking", "check", "surface", "night")
-_OF_A_TUBE = ("uvi", "distance", "tube", "check", "decline", "section")
+_OF_A_TUBE = ("uvi", "distance", "check", "decline", "section")
 _READ = (FactName.BASKING, FactName.WARM, FactName.COOL, FactName.NIGHT)
 # Who writes more, or tells several figures, tells a set-up, and rules know that better.
 _FEWEST_WORDS, _MOST_WORDS, _FEW_FIGURES = 2, 40, 2
@@ -89,7 +89,8 @@ def torn_between(asked: Asked, ruled: Opinion | None) -> tuple[Opinion, ...]:
     Nothing where either is surer, where a hazard is told, or where figures tell a set-up.
     """
     figures = sum(any(sign.isdigit() for sign in word) for word in asked.words.split())
-    if not _has_words(asked) or figures > _FEW_FIGURES or _tells_readings(asked):
+    told = figures > _FEW_FIGURES or asked.warmth or asked.at_a_distance or _tells_readings(asked)
+    if told or not _has_words(asked):
         return ()
     found = [(opinion, one.chance) for one in meant(asked) if (opinion := _opinion(one))]
     found = [(one, chance) for one, chance in found if one.name != OFF]
@@ -103,8 +104,9 @@ def torn_between(asked: Asked, ruled: Opinion | None) -> tuple[Opinion, ...]:
     else:
         torn = len(found) > 1 and chance >= _SURE and found[1][1] >= _NEXT
         both = tuple(one for one, _ in found[:2])
-    told = torn and any(not alarm.asked for alarm in listen(asked.said))
-    return both if torn and not told else ()
+    if not torn or any(not alarm.asked for alarm in listen(asked.said)):
+        return ()
+    return both
 
 
 def _least(found: tuple[Meant, ...], first: Opinion, ruled: Opinion | None, figures: int) -> float:

@@ -26,6 +26,7 @@ from bot.fronts.discord.sending import guarded, tell
 from bot.language.units import Units
 from bot.language.unsure import NOT_SURE
 from bot.menu import about_option
+from bot.offering import names_offered
 from bot.preferences import FIRST, Preferences
 from bot.question_context import read_alone
 from bot.questions.animals import name_said
@@ -189,18 +190,13 @@ def _row(item: discord.ui.Item[Any]) -> Row:
 
 
 def _offered(reply: Reply, language: str) -> Iterator[OfferSelect]:
-    """Yield the list of the questions that may be meant; those for animals, by their names."""
+    """Yield the list of the questions that may be meant, by what they are for or their animals."""
     offered = [question for asked in reply.offers if (question := Question.of(asked))]
     packed = [(question.custom_id(""), question) for question in offered]
     known = [(value, question) for value, question in packed if value != IN_MESSAGE]
     if len(known) < 2:
         return
-    names = [str(question.given.get(_ANIMAL, "")) for _, question in known]
-    same = len({question.command for _, question in known}) == 1
-    if same and len(set(names)) == len(known) and all(names):
-        names = [_name(name, language) for name in names]
-    else:
-        names = [question.line() for _, question in known]
+    names = names_offered([question for _, question in known], language)
     told = label(Say("button-which"), language)
     values = [value for value, _ in known]
     yield OfferSelect(_Choices(told, list(zip(values, names, strict=True))[:_MOST_CHOICES]))

@@ -14,6 +14,7 @@ from bot.facts import Say
 from bot.fronts.pages.asking import Asked, by_topic, questions_of
 from bot.fronts.pages.edition import Edition
 from bot.language.quantities import Units
+from bot.offering import names_offered
 from bot.preferences import FIRST, Preferences
 from bot.reply import Reply
 
@@ -137,8 +138,11 @@ class TryPage:
         """
         packed = after.packed() if after != START else ""
         carried = {"units": self.units, "with": packed if len(packed) <= MOST_CARRIED else ""}
-        lines = [offer.line() for offer in after.offers]
-        offers = [(line, f"{TRY}?{urlencode({'q': line, **carried})}") for line in lines]
+        names = names_offered(after.offers, self.edition.language)
+        offers = [
+            (name, f"{TRY}?{urlencode({'q': offer.line(), **carried})}")
+            for name, offer in zip(names, after.offers, strict=True)
+        ]
         html = self.edition.page(
             "try.html",
             self.address if self.question else TRY,
