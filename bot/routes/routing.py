@@ -187,8 +187,8 @@ def _by_rule(asked: Asked, context: Context) -> Routed | Layered | None:
         return not_mine(asked, context)
     names = fitting(asked)
     named = asked.words.split(maxsplit=1)[:1]
-    # "Braucht mein Gecko" begins with a verb, "needs gecko" with a question's name.
-    verb = named == ["needs"] and not asked.typed.startswith("needs")
+    # "Braucht mein Gecko" and "Röhre 12% 40 cm" begin with no question's name, "needs gecko" does.
+    verb = (named == ["needs"] or asked.at_a_distance) and not asked.typed.startswith(named[0])
     # "Basking says 40, ok?" begins with a place.
     verb = verb or (named == ["basking"] and asked.says(_READS))
     if named and not verb and is_asked_freely(named[0]) and (not names or named[0] in names):
