@@ -60,7 +60,8 @@ def try_room(
     noted.parent.mkdir(exist_ok=True)
     outcome, seconds = run(tests, _FIRST_CPU_S, record=Recording(ROOT, noted))
     if outcome is not Outcome.SURVIVED:
-        raise SystemExit(f"{name}: its tests fail without a mutant")
+        failed = ", ".join(one.name for one in read(noted) if one.failed)
+        raise SystemExit(f"{name}: its tests fail without a mutant: {failed}")
     reached = read(noted)
     cpu_s = max(_LEAST_CPU_S, round(_HUNG * seconds))
     chosen, whole = sampled(room, seed, count)

@@ -21,6 +21,7 @@ class Reach:
     name: str
     seconds: float
     called: frozenset[tuple[str, int, int]]
+    failed: bool = False
 
 
 Reached = tuple[Reach, ...]
@@ -45,10 +46,12 @@ class Recording:
 
         began = time.process_time()
         sys.settrace(note)
+        failed = item.session.testsfailed
         yield
         sys.settrace(None)
         seconds = time.process_time() - began
-        self._rows.append({"name": item.nodeid, "seconds": seconds, "called": self._own(seen)})
+        row = {"name": item.nodeid, "seconds": seconds, "called": self._own(seen)}
+        self._rows.append({**row, "failed": item.session.testsfailed > failed})
 
     def pytest_sessionfinish(self) -> None:
         self.into.write_text(json.dumps(self._rows), encoding="utf-8")
@@ -66,7 +69,8 @@ def read(kept: Path) -> Reached:
     """Return what was recorded."""
     rows = json.loads(kept.read_text(encoding="utf-8"))
     return tuple(
-        Reach(row["name"], row["seconds"], frozenset(map(tuple, row["called"]))) for row in rows
+        Reach(row["name"], row["seconds"], frozenset(map(tuple, row["called"])), row["failed"])
+        for row in rows
     )
 
 

@@ -22,7 +22,7 @@ _FEWEST_LETTERS = 3
 # So many words in a row are no chance.
 _LONG = 4
 _TAG = re.compile(r"[A-Z]|\d{1,3}")
-_INTRODUCING = ("called", "named", "group['’]s", "namens", "genannt", "der Gruppe")
+_INTRODUCING = ("called", "named", "group['’]s", "namens", "genannt", r"der\sGruppe")
 _CALLED = f"(?:{'|'.join(f'(?<={word} )' for word in _INTRODUCING)})"
 _UNIT = (
     r"(?:[\"'°%x×/-]|(?:in|inch(?:es)?|ft|foot|feet|cm|mm|m|w|watts?|percent|prozent|zoll|meter|"
@@ -91,10 +91,11 @@ def _by_writing(name: str, words: list[str], *, german: bool) -> Iterator[str]:
     *head, tag = words
     if head and _TAG.fullmatch(tag):
         # "Hood A", "Tube 2": a letter as it is kept, and no figure with its unit.
-        yield rf"(?<!\w){r'[ -]'.join(head)}[ -]?(?-i:{tag})(?![\w.,/]*\d)(?!\w)(?!\s*{_UNIT})"
+        spelt = r"[\s-]".join(head)
+        yield rf"(?<!\w){spelt}[\s-]?(?-i:{tag})(?![\w.,/]*\d)(?!\w)(?!\s*{_UNIT})"
     elif head and not german and name[0].isupper() and not name.split()[0].isupper():
         # "under the Mesh lid": a capital where no sentence begins, which German has everywhere.
-        yield rf"(?<=[\w,;:] )(?-i:{' '.join(words)})(?!\w)"
+        yield rf"(?<=[\w,;:]\s)(?-i:{' '.join(words)})(?!\w)"
 
 
 def _is_ordinary(name: str) -> bool:
