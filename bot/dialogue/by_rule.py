@@ -7,7 +7,7 @@ from bot.dialogue.alone import by_facts
 from bot.dialogue.another import BY_CASES, OF_UV, another_asked, asking, carried
 from bot.dialogue.as_asked import tells_by_name
 from bot.dialogue.changes import cold_told
-from bot.dialogue.fragments import change_wished, changed_by
+from bot.dialogue.fragments import change_wished, changed_by, way_asked
 from bot.dialogue.heat_told import doubted_there
 from bot.dialogue.kept import Dialogue
 from bot.dialogue.phrases import asks
@@ -21,6 +21,7 @@ from bot.preferences import Context, Preferences
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.queries.typed import typed
+from bot.routes.part import page_read
 from bot.routes.routing import asked_in
 
 __all__ = ["meant_by_rule"]
@@ -59,16 +60,16 @@ def meant_by_rule(
         return doubted
     topic = topic_of(line, spoken_of, dialogue.page)
     if topic and not topic.of_an_animal:
-        of_uv = topic.values.get("about") == "uvi"
-        return _of_its_own(topic, known) if of_uv else _of_a_topic(topic, known, line, context)
+        return _of_a_topic(topic, known, line, context)
     another = _another(name, line, context)
     if changed is not None and (another is None or not asks(line)):
         return changed
     if command is not None and (step := change_wished(command, told, line)):
         return Question("basking", step)
+    if spoken_of != "night" and (way := way_asked(line)):
+        return page_read(way, context.language)
     if name == _CHECK and another and another.command == _AFTER_CHECK:
-        of_it = changed.values if changed else values
-        return Question(_AFTER_CHECK, {**another.values, **of_it})
+        return Question(_AFTER_CHECK, {**another.values, **(changed.values if changed else values)})
     is_asked = asks(line) or line.rstrip().endswith("?")
     if another is not None and not is_asked and warmth_told(line, told, context, preferences):
         return _by_what_it_tells(dialogue, line, told, context)
@@ -83,6 +84,8 @@ def meant_by_rule(
 
 
 def _of_a_topic(topic: Topic, known: Mapping[str, object], line: str, context: Context) -> Question:
+    if topic.values.get("about") == "uvi":
+        return _of_its_own(topic, known)
     told_too = told_of_set_up(line, context) if topic.command != "guide" else {}
     here = carried(topic.command, {**known, **told_too})
     return asking(Question(topic.command, here), topic.values)

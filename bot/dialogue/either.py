@@ -108,7 +108,8 @@ def chosen_of(offers: tuple[Question, ...], line: str) -> int | None:
     if chosen is None and many == 1 and agrees(line):
         return 0
     words = " ".join(line.lower().split())
-    if chosen is None and (then := _THEN.match(words)) and many == 2:
+    then = _THEN.match(words) if not any(map(str.isdigit, words[1:])) else None
+    if chosen is None and then and many == 2:
         short = len(words.split()) <= _MOST_OF_A_CHOICE
         chosen = int(not _FIRST.search(then[0])) if short else None
     if chosen is None:

@@ -44,6 +44,7 @@ _AMOUNT = re.compile(
 )
 # The last of several numbers holds where it is told in place of another.
 _NOT_SO_MUCH = re.compile(r"\b(?:not|nicht|instead of|rather than|statt) \d+(?:\.\d+)?\b", re.I)
+_DONE = re.compile(r"\b(?:done|fixed|did (?:it|that)|sorted|dimmed|erledigt|gemacht|gedimmt)\b")
 _IN_PLACE_OF = re.compile(
     r"\b(?:now|no|not|nope|sorry|actually|oops|wait|was|were|after|then|instead|mean[t]?|jetzt|nein"
     r"|nicht|doch|war)\b"
@@ -173,7 +174,9 @@ def _bare_figure(
     if bare := bare_told(name, names, given, line, before.lacking, preferences.bare):
         return (name, *bare)
     number = bare_degrees(line) if only_number(line) else ""
-    at = place or heat_option(before, number, preferences) if number else None
+    # What was done was done to the lamp.
+    spot = "basking" if "basking" in given and _DONE.search(line.lower()) else None
+    at = place or spot or heat_option(before, number, preferences) if number else None
     return (name, at, number) if at and at in names else None
 
 

@@ -8,6 +8,7 @@ from bot.dialogue.following import Does, does, line_after
 from bot.dialogue.kept import Dialogue
 from bot.dialogue.phrases import asks
 from bot.dialogue.places import place_named
+from bot.dialogue.topics import topic_of
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import FactName
 from bot.layered import Layered
@@ -35,6 +36,7 @@ _CHOICE = "talk-either"
 _OF_UNITS = ("cm", "c", "in", "f", "unit")
 _SAYS_IT_AGAIN = ("again", "cm", "c", "in", "f", "unit", "no idea")
 
+_OF_WARMTH = ("temps", "night")
 _OF_A_WAY = frozenset(("distance", "uvi"))
 # What is asked on about is answered too where it changes the question before.
 _ASKED_OF = {"mesh": "screen", "glass": "screen", "compact": "lamp", "size": "enclosure"}
@@ -63,7 +65,8 @@ def meant_by(
     ):
         return None
     if by_rule is not None and (
-        _tells_what_was_asked_for(by_rule, dialogue)
+        _is_named_by_itself(by_rule, line, dialogue)
+        or _tells_what_was_asked_for(by_rule, dialogue)
         or _is_a_bare_number_of(by_rule, line, dialogue)
     ):
         return None
@@ -93,7 +96,16 @@ def _is_a_bare_number_of(found: Question, line: str, dialogue: Dialogue) -> bool
     before = dialogue.asked
     if before is None or found == before or not only_number(line) or place_named(line):
         return False
-    return found.command == before.command or {found.command, before.command} <= _OF_A_WAY
+    of_needs = before.command == "needs" and "about" in before.values
+    same = found.command == before.command or {found.command, before.command} <= _OF_A_WAY
+    return same or (of_needs and found.command in _OF_WARMTH)
+
+
+def _is_named_by_itself(found: Question, line: str, dialogue: Dialogue) -> bool:
+    """Say whether the words alone name what is asked, whatever the animal."""
+    before = dialogue.asked.command if dialogue.asked else ""
+    topic = topic_of(line, before, dialogue.page)
+    return topic is not None and not topic.of_an_animal and topic.command == found.command
 
 
 def _figures_first(likely: tuple[Does, ...], line: str) -> tuple[Does, ...]:
@@ -117,6 +129,8 @@ def _least(
         is_choice = isinstance(found, Layered) and found.brief.head.id == _CHOICE
         if one.key in _ASKS_NOTHING and (is_asking or len(asked.words.split()) > _MOST_OF_THANKS):
             return _AGAINST_WHAT_IS_TOLD
+        if one.key == "t:off":
+            return _AGAINST
         few = len(asked.words.split()) < _FEWEST_WORDS
         if few and one.key in _ASKS_NOTHING:
             return _AGAINST_A_CHANGE

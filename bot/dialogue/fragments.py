@@ -42,7 +42,7 @@ from bot.routes.asked import Asked
 from bot.routes.filled import is_asked_freely
 from bot.routes.routing import asked_in
 
-__all__ = ["change_wished", "changed_by"]
+__all__ = ["change_wished", "changed_by", "way_asked"]
 
 _STRENGTH = re.compile(
     r"\b(?:the|a|an|with|mit|die|der) (2|4|5|6|7|8|10|12|14)(?: percent)?\b(?! ?\w*(?:in|cm|h)\b)"
@@ -78,6 +78,19 @@ _PERCENT = re.compile(
 )
 _OF_A_TUBE = ("animal", "distance", "screen", "enclosure", "state", "tubes", "gap")
 _DONE = re.compile(r"\b(?:done|fixed|did it|did that|sorted|now|after|jetzt?|erledigt|gemacht)\b")
+_TO_COOL = re.compile(
+    r"\bhow (?:do|can|should|to|would)\b.{0,20}\b(?:cool|lower|reduce|(?:bring|get|turn) (?:it"
+    r"|that|this"
+    r"|them|the \w+(?: \w+)?) (?:down|cooler|lower|colder))\b"
+    r"|\bwie (?:krieg|bekomm|bring|mach)\w*.{0,22}\b(?:runter|kühler|kälter)\b|\bwie kühl\w*"
+    r"|\bhow to (?:cool|lower)\b"
+)
+_TO_WARM = re.compile(
+    r"\bhow (?:do|can|should|to|would)\b.{0,20}\b(?:warm|heat|raise|(?:bring|get) (?:it|that"
+    r"|this|them"
+    r"|the \w+(?: \w+)?) (?:up|warmer|hotter|higher))\b(?! at night)"
+    r"|\bwie (?:krieg|bekomm|bring|mach)\w*.{0,22}\b(?:rauf|hoch|wärmer|heißer)\b"
+)
 _HAS_WATTS = re.compile(r"^[^\d]{0,40}\b\d{2,3} ?w(?:atts?)?\b[^\d]{0,20}$")
 _DIMMING = {"page": "dimmers-and-wattage", "part": "What a dimmer is for"}
 
@@ -92,6 +105,16 @@ def change_wished(command: Command, given: Mapping[str, object], line: str) -> d
         return {}
     told = {"surface": surface, "air": given.get("warm"), "animal": given.get("animal")}
     return {option: value for option, value in told.items() if value}
+
+
+def way_asked(line: str) -> Question | None:
+    """Return the part of a page that says how it gets cooler or warmer, if a line asks that."""
+    plain = line.lower()
+    if _TO_COOL.search(plain):
+        return Question("guide", {"page": "the-cool-end", "part": "Too warm?"})
+    if _TO_WARM.search(plain):
+        return Question("guide", {"page": "the-basking-spot", "part": "How to set it"})
+    return None
 
 
 def changed_by(
@@ -127,7 +150,9 @@ def changed_by(
     if other := _of_another_question(before, given, found, strength, line, preferences):
         return other
     figure = None if "age" in found else figure_told(before, line, preferences)
-    return _changed(before, given, found, figure, line, preferences)
+    changed = _changed(before, given, found, figure, line, preferences)
+    is_grown = "state" in before.names and states_now(asked) == frozenset()
+    return Question(command.name, given) if changed is None and is_grown else changed
 
 
 def _changed(

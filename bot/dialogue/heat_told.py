@@ -57,7 +57,7 @@ def doubted_there(
     doubts = of_needs or _DOUBTS.search(_OK.sub("", line.lower()))
     if not number or not place or not doubts:
         return None
-    if place_named(line) or asked.warmth or asked.uv or asked.at_a_distance:
+    if place_named(line) or asked.uv or asked.at_a_distance:
         return None
     animal = {"animal": known["animal"]} if "animal" in known else {}
     return Question("night" if place == "room" else "temps", {**animal, place: number})

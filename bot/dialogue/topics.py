@@ -129,7 +129,11 @@ _TOPICS = (
         r"(?:lamp|bulb|light|lights|heat|lampe|licht|strahler|wärme)\W*$",
         after=(*_HEAT, *_OF_UV, "guide", "night", "hours", ""),
     ),
-    _page(r"\bplants?\b|\bpflanzen\b", "light-and-colour", "Plants in the box"),
+    _page(
+        r"^(?!.*\b(?:far|high|weit|hoch)\b).*\b(?:plants?|pflanzen)\b",
+        "light-and-colour",
+        "Plants in the box",
+    ),
     _page(r"\bbottles?\b|\bwärmflaschen?\b", "answers-about-heat", "Ready for a power cut"),
     _page(
         r"\bworn\b|\bused up\b|\bstill (?:works?|good|ok\w*)\b|\bverbraucht\b",

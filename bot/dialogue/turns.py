@@ -197,8 +197,15 @@ def _by_both(
     if learned := meant_by(dialogue, line, found, told, context, preferences):
         return learned
     if isinstance(found, Layered):
-        return Next.SAID, found, replace(dialogue, offers=found.offers)
+        # What was not followed leaves a choice of two as it is.
+        kept = dialogue.offers if _is_a_pair(dialogue.offers) else found.offers
+        return Next.SAID, found, replace(dialogue, offers=kept)
     return Next.QUESTION, found, dialogue
+
+
+def _is_a_pair(offers: tuple[Question, ...]) -> bool:
+    """Whether two of a kind are offered: two lamps, or two tubes."""
+    return len(offers) == 2 and len({each.command for each in offers}) == 1
 
 
 def _of_what_was_told(
