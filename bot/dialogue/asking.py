@@ -49,6 +49,7 @@ _ABOUT = {
     "night": ("night",),
 }
 
+_FEW = 3
 # What gives way in a brief to what is said beside it.
 _GIVES_WAY = ((Role.STEP, 1), (Role.RANGE, 1), (Role.STEP, 0), (Role.RANGE, 0))
 
@@ -116,7 +117,15 @@ def _for_any(
 ) -> Reply | None:
     """Return the answer that holds for any animal, where a question has one; None: it has none."""
     rest = {name: value for name, value in asked.values.items() if name != "animal"}
-    found = answer(Question(asked.command, rest), preferences)
+    each = [
+        answer(Question(asked.command, {**rest, "animal": name}), preferences)
+        for name in (several if len(several) <= _FEW else ())
+    ]
+    if each and all(one.status != "problem" for one in each):
+        # The one that is worst off speaks for all.
+        found = max(each, key=lambda one: bool(one.dangers or one.alarms))
+    else:
+        found = answer(Question(asked.command, rest), preferences)
     if found.status == "problem":
         return None
     which = Say("talk-which", animals_meant(several, several, preferences.own.names))

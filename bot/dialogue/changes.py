@@ -13,6 +13,7 @@ from bot.dialogue.moves import Change, Moved, moved_on
 from bot.dialogue.places import place_named
 from bot.dialogue.told import warmth_told
 from bot.facts import Length, Say, metres
+from bot.language.hearing import FactName
 from bot.language.quantities import Measure
 from bot.language.readings import PlacedReading
 from bot.language.unsure import NOT_SURE, Unsure
@@ -34,6 +35,11 @@ _READS = re.compile(
 # No distance is told so, a UV index always is.
 _DECIMAL = re.compile(r"(?<![\w.,])\d[.,]\d(?![\d\w%])")
 _STRONGEST = 15.0
+_HEATS = re.compile(
+    r"\b(?:heat|halogen|basking (?:lamp|bulb)|ceramic|spot ?lamp|wärme\w*"
+    r"|strahler)\b"
+)
+_METER = re.compile(r"\b(?:uv\w* )?(?:meter|solarmeter|uvi|uv[ -]?index|messgerät)\b(?! away)")
 _OF_UV = ("meter", "uvi", "distance")
 _OF_A_READING = ("distance", "readings")
 _HEATED = ("basking", "surface")
@@ -90,6 +96,10 @@ def reading_placed(
     asked: Question | None, told: Mapping[str, object], line: str, context: Context
 ) -> Question | None:
     """Return the question of a UV reading that was told without its place, if a line tells that."""
+    heard = asked_in(AskQuery(question=line), context).told
+    if heard.all(FactName.WATTS) or _HEATS.search(line.lower()):
+        # A heat lamp hangs there, and no reading was taken.
+        return None
     reading, length = told.get("meter") or told.get("uvi"), length_told(line)
     if asked is None or "distance" in asked.values:
         return None
@@ -112,6 +122,7 @@ def read_again(asked: Question | None, line: str, context: Context) -> Question 
     """
     about = typed(asked.values.get("about", "")) if asked else ""
     of_uv = asked is not None and (asked.command in _OF_UV or about.startswith("uv"))
+    of_uv = of_uv or _METER.search(line.lower()) is not None
     if asked is None or not of_uv or place_named(line):
         return None
     told = (length_told(line) or _DECIMAL.search(line)) if asked.command == "meter" else None

@@ -63,6 +63,9 @@ _POWER = re.compile(
     r"\b(?:dimmed|turned (?:it|that|this|the (?:lamp|heat|light|bulb|dimmer)) (?:down|up)"
     r"|turned (?:down|up) (?:the )?(?:lamp|heat|light|bulb|dimmer)"
     r"|(?:smaller|weaker|bigger|stronger) bulb in|swapped the (?:heat |basking )?(?:bulb|lamp)"
+    r"|(?:put|fitted|changed|swapped|switched|screwed)(?: (?:it|in|to|for|a|an|the|my|new|bulb"
+    r"|lamp))*"
+    r" \d{2,3} ?w(?:atts?)?(?: (?:bulb|lamp|in|one))*"
     r"|gedimmt|(?:runter|herunter|hoch)gedreht)\b"
     r"(?: (?:it|that|this|the lamp|a bit|a little|down))*"
 )

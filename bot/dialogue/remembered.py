@@ -18,7 +18,7 @@ from bot.queries.typed import typed
 from bot.question_context import read_alone
 from calc.animal import Target
 from calc.animals import animals
-from calc.naming import Known, named
+from calc.naming import Known, Several, named
 
 __all__ = [
     "LAMP_DISTANCE",
@@ -140,7 +140,10 @@ def judged_so(question: Question, known: Mapping[str, object]) -> Question | Non
 def _wanted(animal: str) -> Mapping[str, Target | None]:
     """Return what an animal wants at each place, by the options; nothing of one without figures."""
     found = named(animal).what if animal else None
-    one = animals().get(found.slug) if isinstance(found, Known) else None
+    candidates = found.candidates if isinstance(found, Several) else ()
+    slugs = [found.slug] if isinstance(found, Known) else [each.slug for each in candidates]
+    among = [animals()[slug] for slug in slugs if slug in animals()]
+    one = among[0] if len(among) == 1 else None
     if one is None:
         return {}
     spot, air = one.basking_surface_c, one.warm_air_c

@@ -17,7 +17,7 @@ _THANKS = re.compile(
     r"|^(?:ok(?:ay)?|great|perfect|cool|brilliant|alright|gut)?[,.! ]*"
     r"(?:thanks|thank you|thx|cheers|danke)\b"
     r"(?!.*(?:\d|\?|\b(?:how|what|which|when|where|why|can|should|does|is it|and (?:at|the|for)"
-    r"|but|wie|was|welche\w*|kann|soll|und|aber)\b)).{0,60}$"
+    r"|but|wie|was (?:ist|soll|kann|mach\w*)|welche\w*|kann|soll|und|aber)\b)).{0,60}$"
     r"|^(?:ok(?:ay)? )?(?:good ?bye|bye(?: bye)?|see you|tschüss|tschüs|ciao|servus)[!. ]*$"
 )
 # Alone it is a word of liking; "cool side" is a place.

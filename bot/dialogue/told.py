@@ -46,6 +46,7 @@ __all__ = [
     "told_in_words",
     "told_of_set_up",
     "warmth_told",
+    "whole_name",
     "with_name_before",
 ]
 
@@ -75,7 +76,7 @@ _AGAIN_OF = re.compile(
 _AS_THICK_AS_A_T8 = re.compile(
     r"\b(?:2[4-7](?:\.\d)? ?mm|(?:an|1) ?inch) (?:thick|across|wide|in diameter|dick)\b"
 )
-_MOST_OF_YOUNG = 9
+_MOST_OF_YOUNG, _MOST_OF_A_NAME = 9, 2
 _YOUNG = re.compile(
     r"\b(?:bab(?:y|ies)|young (?:one|ones)|younger ones?|juveniles?|juvies?|hatchlings?"
     r"|jungtiere?|babys|kleinen?)\b"
@@ -266,6 +267,17 @@ def named_again(line: str) -> str:
         if isinstance(what, Known):
             return found[1]
     return ""
+
+
+def whole_name(known: Mapping[str, object], line: str) -> str:
+    """Return a line that tells the rest of a name that several share, as the whole name."""
+    before, word = typed(known.get("animal", "")), line.strip(" .!?")
+    if not before or len(word.split()) > _MOST_OF_A_NAME or any(map(str.isdigit, word)):
+        return line
+    if not isinstance(named(before).what, Several) or isinstance(named(word).what, Known):
+        return line
+    whole = named(f"{word} {before}").what
+    return whole.name if isinstance(whole, Known) else line
 
 
 def with_name_before(before: str, word: str) -> str:

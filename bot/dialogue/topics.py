@@ -58,12 +58,20 @@ _TOPICS = (
     ),
     _page(
         r"^(?:and |und |but |ok |so )*(?:with what|what with|womit|mit was)\b"
-        r"|\bhow (?:do|can|should) i (?:measure|read|check) (?:it|that|this|them|uvi?\w*)\b"
+        r"|\bhow (?:do|can|should) i (?:measure|read|check)(?: (?:it|that|this|them|uvi?\w*))?\W*$"
         r"|\bwie mess\w* (?:ich|man) (?:das|es|ihn|uv\w*)\b",
-        "answers-about-tubes",
-        "Do I need a UV meter?",
+        "how-to-take-a-reading",
+        "Taking it",
         *_OF_UV,
-        "check",
+        *("check", "page:reading-a-uv-meter", "page:how-to-take-a-reading"),
+        *("page:answers-about-tubes", "page:answers-about-uv"),
+    ),
+    _page(
+        r"\b(?:glass|plexi\w*|acrylic|perspex|glasscheibe|scheibe)\b"
+        r"(?! (?:tank|viv\w*|enclosure|box|terra\w*|aquarium|cage))",
+        "answers-about-tubes",
+        "Does glass let UV through?",
+        *("distance", "uvi", "tube", "meter", "section"),
     ),
     Topic(
         "needs",

@@ -32,6 +32,7 @@ from bot.dialogue.told import (
     readings_heard,
     set_up_told,
     staying,
+    whole_name,
     with_name_before,
 )
 from bot.dialogue.topics import topic_of
@@ -54,6 +55,14 @@ _FROM_TO = re.compile(
     r"\b(?:from|von) \d+(?:[.,]\d+)? ?(?:in|inch\w*|cm|°?[fc]|w|watts?|%)? ?\b(to|auf|down to"
     r"|up to) "
     r"(?=\d)",
+    re.I,
+)
+# How long an animal is, is no way from a lamp.
+_BODY = re.compile(
+    r"\b(?:he|she|hes|shes|he's|she's|er|sie)(?: is| ist)? (?:about |only |now |ca\.? |etwa )?"
+    r"\d+(?:[.,]\d+)? ?(?:in(?:ch(?:es)?)?|cm|\")(?! ?\w*(?:from|away|below|under|above|off|over"
+    r"|down"
+    r"|unter|vom|von|weg|up)\b)(?= long| lang|\W*$)",
     re.I,
 )
 _BARE_NUMBER = re.compile(r"(?<![\w.])\d+(?:[.,]\d+)?(?![\w.])")
@@ -106,8 +115,8 @@ def _next_of(
     """Return what a line is and what it means by itself and by the question before."""
     dialogue = replace(dialogue, beside=()).spoken_in(line, preferences)
     line = _ABOUT.sub(r"\1", line)
-    line = _FROM_TO.sub(r"\1 ", line) if dialogue.asked else line
-    whole, line = line, since_now(line) if dialogue.asked else line
+    line = whole_name(dialogue.known, _in_place(line) if dialogue.asked else line)
+    line, whole = since_now(line) if dialogue.asked else line, line
     wishes = dialogue.preferring(preferences)
     context = context_of(AskQuery(question=line), {"question": line}, wishes)
     told = set_up_told(dialogue.asked, context)
@@ -116,7 +125,7 @@ def _next_of(
     read_before = {**dialogue.known, **told, **heard_too} if dialogue.asked else told
     again_read = read_again(dialogue.asked, line, context)
     placed = again_read or reading_placed(dialogue.asked, read_before, line, context)
-    plain = _listened_to(whole, no_length=bool(moved or placed), no_number=again_read is not None)
+    plain = _listened_to(whole, no_length=bool(moved or placed), is_uvi=again_read is not None)
     if any(not alarm.asked for alarm in listen(plain)):
         spoken_of = {**dialogue.known, **heard_too}
         return Next.QUESTION, as_asked(whole, wishes), replace(dialogue, known=spoken_of)
@@ -147,6 +156,11 @@ def _next_of(
     return _by_both(dialogue, line, told, context, wishes)
 
 
+def _in_place(line: str) -> str:
+    """Return a line with the last of what something was and is, and no length of an animal."""
+    return _BODY.sub(" ", _FROM_TO.sub(r"\1 ", line))
+
+
 def _heard(asked: Question | None, line: str, context: Context) -> dict[str, object]:
     """Return what a line tells of the set-up: what stays, what was read, and its heat lamp."""
     heard = {**staying(line, context), **readings_heard(line, context)}
@@ -154,14 +168,14 @@ def _heard(asked: Question | None, line: str, context: Context) -> dict[str, obj
     return heard | ({LAMP_DISTANCE: lamp} if lamp else {})
 
 
-def _listened_to(line: str, *, no_length: bool, no_number: bool) -> str:
+def _listened_to(line: str, *, no_length: bool, is_uvi: bool) -> str:
     """Return what may tell a danger of a line.
 
     How far something was moved is no distance that is too small, and what a UV meter shows is no
     temperature.
     """
     plain = without_lengths(line) if no_length else line
-    return _BARE_NUMBER.sub("", plain) if no_number else plain
+    return _BARE_NUMBER.sub(r"uvi \g<0>", plain) if is_uvi else plain
 
 
 def _knowing(

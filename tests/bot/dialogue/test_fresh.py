@@ -14,7 +14,7 @@ from bot.preferences import Preferences
 HERE = Path(__file__).parent
 ANYONE = Preferences()
 # What was right at the first run, of the lines that go on: it may become more, never less.
-LEAST = {"fresh": 24, "moved_and_asked": 28, "of_another_hand": 34}
+LEAST = {"fresh": 24, "moved_and_asked": 28, "of_another_hand": 34, "of_all_voices": 83}
 
 
 def understood(lines: list[dict[str, Any]]) -> list[str]:
