@@ -87,7 +87,7 @@ class Layered:
     as it was told; ``lines`` are whole questions in the words of it, which a chat lets somebody
     click; ``lacking`` are the options that the question still needs; ``set_up`` is what the answer
     is about; ``document`` is a file that goes with it; ``undecided``: nobody can tell from what is
-    known.
+    known. ``people`` and ``channels`` are told by their numbers, which a chat shows by name.
     """
 
     command: str
@@ -112,3 +112,5 @@ class Layered:
     set_up: "SetUp | None" = None
     undecided: bool = False
     document: Document | None = None
+    people: frozenset[int] = frozenset()
+    channels: frozenset[int] = frozenset()

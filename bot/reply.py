@@ -252,6 +252,9 @@ class Reply(_Told):
     alarms: tuple[Alarm, ...] = Field(default=(), exclude=True)  # what the door says first
     undecided: bool = Field(default=False, exclude=True)  # nobody can tell from what is known
     document: Document | None = Field(default=None, exclude=True)  # handed over as a file
+    # Whom and which channels its texts tell by number, which a chat shows by name.
+    people: frozenset[int] = Field(default=frozenset(), exclude=True)
+    channels: frozenset[int] = Field(default=frozenset(), exclude=True)
     # The question as it was understood, so that it can be asked again; not part of the JSON.
     meant: Question | None = Field(default=None, exclude=True)
     # Whole questions to choose from, in their order, and those in its words; not part of the JSON.

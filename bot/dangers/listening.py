@@ -50,6 +50,8 @@ _FEWEST_WORDS = 3
 _UNITS = frozenset({"c", "f", "in", "cm", "mm", "m", "ft", "w", "h", "deg", "uvi", "x"})
 # A clause that by itself tells a hazard with this chance is heard in any surroundings.
 _CLAUSE_TELLS = 0.9
+# And up to what is wrong with this one, before it is told where.
+_PLACE_COUNTS_NOT = 0.85
 # Where one of a text stands without any of the others, it is no hazard: a figure that is too small,
 # a lid of glass of which nobody says that the tube is over it.
 _NEEDS = {
@@ -129,7 +131,10 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
     if guessed.any_chance < _least_chance(told, plain):
         alone = guessed.any_chance >= weights.clause_from
         stays = {key: best for key, best in plain.items() if best.sure or alone}
-        return asked | {key: best for key, best in stays.items() if _stands_alone(told, best)}
+        standing = {key: best for key, best in stays.items() if _stands_alone(told, best)}
+        cannot_wait = {key: best for key, best in plain.items() if _is_of_a_body_now(key)}
+        ended = {k: best for k, best in cannot_wait.items() if _tells_before_its_place(told, best)}
+        return asked | ended | standing
     votes = {
         key: chance + (weights.list_weighs if key in plain else 0.0)
         for key, chance in guessed.chances.items()
@@ -188,6 +193,23 @@ def _stands_alone(told: Told, best: Found) -> bool:
     clause = told.clause_of(best.start)
     words = told.quoted(clause.start, max(clause.stop, best.end))
     return _by_itself(words, told.tongue) >= _CLAUSE_TELLS
+
+
+def _is_of_a_body_now(key: str) -> bool:
+    row = hazards()[key]
+    return row.kind is HazardKind.VET and row.urgency == "now"
+
+
+def _tells_before_its_place(told: Told, best: Found) -> bool:
+    """Say whether a clause tells a hazard up to what is wrong, wherever that happens.
+
+    "My beardie is limp" is the same under the lamp; in German a denial may come behind.
+    """
+    if told.tongue is Tongue.GERMAN:
+        return False
+    clause = told.clause_of(best.start)
+    words = told.quoted(clause.start, best.end)
+    return _by_itself(words, told.tongue) >= _PLACE_COUNTS_NOT
 
 
 @lru_cache(maxsize=2)

@@ -86,7 +86,9 @@ def render_post(
     shown = [*_brief(reply), *_parts_shown(reply, None)]
     opened = list(_parts_shown(reply, part)) if part not in (None, *reply.opened) else []
     lines = (*(offer.line() for offer in reply.offers), *reply.lines)
-    fitted = _fitted([_clickable(s, mention, lines) for s in (*shown, *opened)], room)
+    named = {str(n): f"<@{n}>" for n in reply.people} | {str(n): f"<#{n}>" for n in reply.channels}
+    told = [_named(_clickable(s, mention, lines), named) for s in (*shown, *opened)]
+    fitted = _fitted(told, room)
     return Post(_joined(fitted[: len(shown)]), _joined(fitted[len(shown) :]), asked)
 
 
@@ -94,6 +96,16 @@ def _clickable(section: _Section, mention: Mention, asked: tuple[str, ...]) -> _
     if section.code:
         return section
     return replace(section, lines=tuple(clickable(x, mention, asked) for x in section.lines))
+
+
+def _named(section: _Section, named: Mapping[str, str]) -> _Section:
+    """Return a section in which people and channels are shown by name; nobody is pinged by it."""
+    if section.code or not named:
+        return section
+    pattern = re.compile(rf"(?<!\d)(?:{'|'.join(named)})(?!\d)")
+    return replace(
+        section, lines=tuple(pattern.sub(lambda m: named[m[0]], line) for line in section.lines)
+    )
 
 
 def asked_of(text: str) -> str:

@@ -53,6 +53,8 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         set_up=layered.set_up,
         document=layered.document,
         undecided=layered.undecided,
+        people=layered.people,
+        channels=layered.channels,
         units=voice.units.value,
     )
 

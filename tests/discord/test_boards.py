@@ -70,6 +70,8 @@ async def test_a_board_is_previewed_alone_then_posted_and_pinned(
     assert pinned(world) == [post.id]
     assert about.ephemeral
     assert "pinned" in listed.text
+    assert f"<#{GARDEN.channel_id}>" in listed.text
+    assert f"by <@{PEBBLE.id}>: from nothing to bearded dragon" in listed.text
 
 
 async def test_there_is_one_board_a_topic_and_it_changes_in_place(

@@ -11,7 +11,7 @@ from bot.facts import Name, Say, Says
 from bot.layered import Brief, Layered, Table
 from bot.preferences import Context
 from bot.queries.server import ShowQuery
-from bot.questions.saved.lines import Lines, doer_said
+from bot.questions.saved.lines import Lines, doer_said, people_in
 from bot.questions.saved.log import Logged, board_logged
 from bot.questions.saved.unable import server_of
 from bot.questions.shared import name_of
@@ -66,6 +66,8 @@ class BoardList(Lines):
     """The group's boards."""
 
     lines: tuple[BoardLine, ...]
+    people: frozenset[int] = frozenset()
+    channels: frozenset[int] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +82,11 @@ async def list_(query: ShowQuery, context: Context, desk: Desk) -> BoardList:
     server = server_of(desk, _LIST)
     changes = await desk.store.changes.last_of(server, Logged.BOARD.value)
     found = await desk.store.boards.all(server)
-    return BoardList(tuple(_line(board, changes) for board in found))
+    return BoardList(
+        lines=tuple(_line(board, changes) for board in found),
+        people=people_in(change.who for change in changes.values()),
+        channels=frozenset(board.channel for board in found),
+    )
 
 
 def _line(board: Board, changes: Mapping[str, Change]) -> BoardLine:
@@ -128,6 +134,8 @@ def tell_list(facts: BoardList) -> Layered:
         title=say("list-title"),
         brief=Brief(head=say("list")),
         steps=(say("step-preview"), *((say("step-log"),) if facts.lines else ())),
+        people=facts.people,
+        channels=facts.channels,
         table=Table(columns, tuple(tuple(_cells(line)) for line in facts.lines))
         if facts.lines
         else None,

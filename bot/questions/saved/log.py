@@ -1,6 +1,7 @@
 """The newest lines of a group's log. Words: ``words/<language>/log.ftl``."""
 
 import json
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, time
 from enum import Enum
@@ -12,7 +13,7 @@ from bot.layered import Brief, Layered, Table
 from bot.preferences import Context
 from bot.queries.server import ShowQuery
 from bot.questions.owned import animal_told, lamp_told, screen_told, target_told
-from bot.questions.saved.lines import Lines, doer_said
+from bot.questions.saved.lines import Lines, doer_said, people_in
 from bot.questions.saved.unable import server_of
 from bot.questions.shared import name_of
 from bot.saved.boards import Topic
@@ -130,12 +131,26 @@ class GroupLog(Lines):
     """The newest lines."""
 
     lines: tuple[LogLine, ...]
+    people: frozenset[int] = frozenset()
+    channels: frozenset[int] = frozenset()
 
 
 async def changes(query: ShowQuery, context: Context, desk: Desk) -> GroupLog:
     """Return the newest lines of the log; the query has no options."""
     lines = await desk.store.changes.newest(server_of(desk, "server changes"), _MOST_LINES)
-    return GroupLog(tuple(map(_line, lines)))
+    channels = frozenset(number for line in lines for number in _channels(line))
+    return GroupLog(tuple(map(_line, lines)), people_in(line.who for line in lines), channels)
+
+
+def _channels(line: Change) -> Iterator[int]:
+    """Yield the channels that a line tells of."""
+    kind = Logged(line.what)
+    if kind is Logged.BOARD:
+        yield int(line.name.rpartition(" ")[2])
+    elif kind in (Logged.CHANNEL, Logged.PUBLIC) and int(line.name) != EVERYWHERE:
+        yield int(line.name)
+    elif kind is Logged.SETTING and Setting(line.name) is Setting.HELPERS:
+        yield from (int(text) for text in (line.before, line.after) if text)
 
 
 def _line(line: Change) -> LogLine:
@@ -213,6 +228,8 @@ def tell_changes(facts: GroupLog) -> Layered:
         command="server changes",
         title=say("title"),
         brief=Brief(head=say("head")),
+        people=facts.people,
+        channels=facts.channels,
         table=Table(
             columns=(
                 say("column-when"),

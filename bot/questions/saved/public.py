@@ -11,7 +11,7 @@ from bot.layered import Brief, Layered, Table
 from bot.preferences import Context
 from bot.queries.saved import Cleared
 from bot.queries.server import PublicQuery, ShowQuery
-from bot.questions.saved.lines import Lines, doer_said
+from bot.questions.saved.lines import Lines, doer_said, people_in
 from bot.questions.saved.unable import server_of, unable
 from bot.saved.public import EVERYWHERE, IN_CHANNEL, Posted, Who, in_force
 
@@ -58,6 +58,8 @@ class PostsShown(Lines):
     """The newest public posts."""
 
     lines: tuple[PostLine, ...]
+    people: frozenset[int] = frozenset()
+    channels: frozenset[int] = frozenset()
 
 
 async def public(query: PublicQuery, context: Context, desk: Desk) -> PublicSet:
@@ -113,7 +115,11 @@ def tell_public(facts: PublicSet) -> Layered:
 async def posts(query: ShowQuery, context: Context, desk: Desk) -> PostsShown:
     """Return the newest public posts; the query has no options."""
     kept = await desk.store.public.newest(server_of(desk, _POSTS), _MOST_LINES)
-    return PostsShown(tuple(map(_line, kept)))
+    return PostsShown(
+        lines=tuple(map(_line, kept)),
+        people=people_in(post.who for post in kept),
+        channels=frozenset(post.channel for post in kept),
+    )
 
 
 def _line(post: Posted) -> PostLine:
@@ -142,6 +148,8 @@ def tell_posts(facts: PostsShown) -> Layered:
         title=say("posts-title"),
         brief=Brief(head=say("posts"), range=(say("no-text"),)),
         steps=(say("step-fewer"),),
+        people=facts.people,
+        channels=facts.channels,
         table=Table(
             columns,
             tuple(

@@ -121,3 +121,16 @@ def test_what_is_told_comes_before_what_is_asked_and_each_by_its_rank() -> None:
 )
 def test_what_makes_it_more_urgent_is_heard(text: str, urgency: str) -> None:
     assert listen(text)[0].urgency == urgency
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my beardie is limp under the lamp",
+        "my bearded dragon is limp and gaping under the lamp",
+        "my gecko is limp in the cool end",
+    ],
+)
+def test_a_limp_animal_is_heard_wherever_it_lies(text: str) -> None:
+    assert "not_moving" in [alarm.key for alarm in listen(text)]
+    assert listen("limp lettuce under the lamp for my beardie") == ()
