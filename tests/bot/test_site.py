@@ -53,7 +53,7 @@ CITATIONS = [" ".join(entry.citation.split()) for entry in bibliography().values
 
 def test_the_site_has_a_page_for_each_guide_page_and_each_animal_in_every_language() -> None:
     wanted = {"index.html", "animals.html", "glossary.html", "sources.html", "search.html"}
-    wanted |= {"questions.html", "404.html"}
+    wanted |= {"questions.html", "404.html", "offline.html"}
     wanted |= {f"{page.slug}.html" for page in guide.pages()}
     wanted |= {f"animal-{slug}.html" for slug in animals()}
     assert FOLDERS == ["", "de/"]

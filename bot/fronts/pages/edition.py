@@ -19,10 +19,18 @@ class Edition:
     """One language of the site; with ``try_it`` its pages link to the page to try questions.
 
     ``address`` is where the site will be, ending in a slash, for what needs whole addresses.
+    ``archived``: it is the copy that is taken away.
     """
 
-    def __init__(self, language: Language, try_it: bool = False, address: str = "") -> None:
+    def __init__(
+        self,
+        language: Language,
+        try_it: bool = False,
+        address: str = "",
+        archived: bool = False,
+    ) -> None:
         self.language, self.try_it, self.address = language, try_it, address
+        self.archived = archived
         self.folder = "" if language == FIRST else f"{language}/"
         self.voice = voice(language, Preferences(language=language).shown)
 
@@ -45,6 +53,7 @@ class Edition:
             editions=[(e.language, e.own_name, f"{up}{e.folder}{name}") for e in editions()],
             up=up,
             try_it=self.try_it,
+            archived=self.archived,
             parts=[part for part in topics if part[1]],
             site=self.address,
             folder=self.folder,
@@ -72,6 +81,8 @@ def _template(name: str) -> Template:
 
 
 @cache
-def editions(try_it: bool = False, address: str = "") -> tuple[Edition, ...]:
+def editions(
+    try_it: bool = False, address: str = "", archived: bool = False
+) -> tuple[Edition, ...]:
     """Return the site in every language."""
-    return tuple(Edition(language, try_it, address) for language in LANGUAGES)
+    return tuple(Edition(language, try_it, address, archived) for language in LANGUAGES)

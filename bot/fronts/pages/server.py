@@ -67,7 +67,14 @@ _HEADERS = {
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "no-referrer",
 }
-_TEXTS = {"html": "text/html", "css": "text/css", "js": "text/javascript", "svg": "image/svg+xml"}
+_TEXTS = {
+    "html": "text/html",
+    "css": "text/css",
+    "js": "text/javascript",
+    "svg": "image/svg+xml",
+    "webmanifest": "application/manifest+json",
+}
+_OTHERS = {"ttf": "font/ttf", "png": "image/png", "zip": "application/zip"}
 
 log = logging.getLogger(__name__)
 
@@ -92,10 +99,10 @@ class _Site:
         content = await loop.run_in_executor(self._thread, self._files.get, name)
         if content is None:
             raise web.HTTPNotFound
-        kind = _TEXTS.get(name.rpartition(".")[2])
-        if kind is None:
-            return web.Response(body=content, content_type="font/ttf")
-        return web.Response(body=content, content_type=kind, charset="utf-8")
+        ending = name.rpartition(".")[2]
+        if kind := _OTHERS.get(ending):
+            return web.Response(body=content, content_type=kind)
+        return web.Response(body=content, content_type=_TEXTS[ending], charset="utf-8")
 
     async def search(self, request: web.Request) -> web.Response:
         """Return the page of what was looked up, and of everything where nothing was."""

@@ -26,6 +26,17 @@ from bot.fronts.pages.home import Home, home, home_picture
 from bot.fronts.pages.pictures import inline
 from bot.fronts.pages.search import search_script
 from bot.fronts.pages.sketches import sketch
+from bot.fronts.pages.takeaway import (
+    ARCHIVE,
+    ICON,
+    MANIFEST,
+    OFFLINE,
+    WORKER,
+    archive,
+    icon,
+    manifest,
+    worker,
+)
 from bot.guide import Sketch
 from bot.linking import source_lines
 from bot.preferences import FIRST, Preferences
@@ -63,15 +74,17 @@ def build(out_dir: Path, address: str = "") -> int:
 class Site(Mapping[str, bytes]):
     """Every file of the site by name, each made when it is first read.
 
-    With ``try_it`` the pages link to the try-it page, which only the small server has.
+    With ``try_it`` the pages link to the try-it page, which only the small server has. One that is
+    ``archived`` is what the archive of any other holds.
     """
 
-    def __init__(self, try_it: bool = False, address: str = "") -> None:
+    def __init__(self, try_it: bool = False, address: str = "", archived: bool = False) -> None:
         self._makers: dict[str, Callable[[], bytes]] = {}
         self._made: dict[str, bytes] = {}
-        for edition in editions(try_it, address):
+        for edition in editions(try_it, address, archived):
             made = dict(_Pages(edition).all())
             made["search-index.js"] = partial(search_script, edition)
+            made[MANIFEST] = partial(manifest, edition)
             for name, maker in made.items():
                 self._makers[f"{edition.folder}{name}"] = partial(_encoded, maker)
             if address:
@@ -85,6 +98,10 @@ class Site(Mapping[str, bytes]):
         self._makers["inks.css"] = partial(_encoded, page_inks)
         for font in map(Path, font_files()):
             self._makers[font.name] = font.read_bytes
+        self._makers[ICON] = icon
+        self._makers[WORKER] = lambda: worker(self).encode()
+        if not archived:
+            self._makers[ARCHIVE] = lambda: archive(Site(archived=True))
 
     def __getitem__(self, name: str) -> bytes:
         if name not in self._made:
@@ -175,6 +192,7 @@ class _Pages:
         for slug in animals():
             yield f"animal-{slug}.html", partial(self._animal, slug)
         yield one("glossary.html", lambda: {"terms": self._terms})
+        yield one(OFFLINE, lambda: {"archive": ARCHIVE})
         yield one("sources.html", lambda: {"kinds": self._sources_by_kind()})
         yield one(SEARCH, lambda: {"sheets": self._sheets, "terms": self._terms})
 

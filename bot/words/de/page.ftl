@@ -153,3 +153,21 @@ page-missing = Diese Seite gibt es hier nicht.
 page-read-only = Diese Seite kann man nur lesen.
 page-fault = Bei uns ging etwas kaputt. Die Nummer dazu: { $number }.
 page-unread = Das war nicht zu lesen. Eine Frage hat höchstens { $most } Zeichen.
+
+## Zum Mitnehmen
+page-offline = Die Anleitung mitnehmen
+page-offline-lead = Alles hier lässt sich ohne Netz lesen.
+page-offline-folder = Als Ordner
+page-offline-archive = Lade eine Datei herunter, entpack sie und öffne darin index.html. Seiten, Bilder und die Suche sind dabei. Sie fragt bei keinem anderen Rechner nach.
+page-offline-download = Die Anleitung herunterladen
+page-offline-copy = Du liest gerade die Kopie: einen Ordner auf deinem eigenen Gerät. Kopier den ganzen Ordner, um sie weiterzugeben.
+page-offline-phone = Auf dem Telefon
+page-offline-opened = Jede Seite, die du hier öffnest, bleibt auf deinem Gerät. Ohne Netz siehst du sie so, wie sie war. Du bist hier statt auf einer anderen Seite? Die war noch nicht gespeichert.
+page-keep-all = Alle Seiten auf diesem Gerät speichern
+page-keep-busy = Sie werden gespeichert. Das dauert eine Minute.
+page-keep-done = Alle Seiten sind gespeichert. Du kannst sie ohne Netz lesen.
+page-keep-failed = Es ist abgebrochen. Versuch es mit besserem Netz noch einmal.
+page-offline-install = Soll sie bei deinen Apps liegen, such im Menü des Browsers nach „Zum Startbildschirm“ oder „Installieren“.
+page-offline-paper = Auf Papier
+page-offline-print = Druck jede Seite aus: Was um sie herum führt, bleibt weg. Die Seite eines Tiers passt gut an die Tür seines Terrariums.
+page-offline-old = Eine Kopie erneuert sich nicht. Hol ein- oder zweimal im Jahr eine neue: Zahlen hier ändern sich, wenn wir mehr wissen.

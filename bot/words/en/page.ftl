@@ -154,3 +154,21 @@ page-missing = There is no such page here.
 page-read-only = This page can only be read.
 page-fault = Something broke on our side. Its number is { $number }.
 page-unread = That could not be read. A question has at most { $most } characters.
+
+## To take away
+page-offline = Take the guide with you
+page-offline-lead = Everything here can be read without a network.
+page-offline-folder = As a folder
+page-offline-archive = Download one file, unpack it, and open index.html in it. Pages, pictures and the search are all there. It asks nothing of any other machine.
+page-offline-download = Download the guide
+page-offline-copy = You are reading the copy: a folder that lies on your own device. Copy the whole folder to take it somewhere else.
+page-offline-phone = On a phone
+page-offline-opened = Every page that you open here stays on your device. Without a network you see it as it was. You came here instead of another page? That one was not kept yet.
+page-keep-all = Keep all pages on this device
+page-keep-busy = Keeping them. This takes a minute.
+page-keep-done = All pages are kept. You can read them without a network.
+page-keep-failed = It broke off. Try again with a better network.
+page-offline-install = To have it among your apps, look in your browser's menu for “add to home screen” or “install”.
+page-offline-paper = On paper
+page-offline-print = Print any page: what leads around it is left out. The page of an animal is a good one for the door of its box.
+page-offline-old = A copy does not renew itself. Fetch a new one once or twice a year: numbers here change when we learn more.
