@@ -275,6 +275,10 @@ async def test_without_a_server_the_script_finds_what_people_type(
     for folder, typed, wanted in (
         ("", "mbd", "why-uv-matters"),
         ("", "distnce", "measuring-the-distance"),
+        ("", "led", "which-uv-lamp"),
+        ("", "burned", "when-something-burns"),
+        ("", "how far should the lamp be", "measuring-the-distance"),
+        ("", "won't eat", "when-to-call-a-vet"),
         ("de/", "roehre abstnd", "measuring-the-distance"),
         ("de/", "bartagmae", "animal-bearded-dragon"),
     ):

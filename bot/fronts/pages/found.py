@@ -8,6 +8,8 @@ import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
+from itertools import pairwise
+from math import sqrt
 
 from bot.fronts.pages.edition import Edition
 from bot.fronts.pages.search import Entry, search_entries
@@ -16,8 +18,17 @@ __all__ = ["Found", "find", "folded"]
 
 _MOST = 20
 _WORTH = {"title": 6, "also": 5, "part": 3, "text": 1}
+# How much a word counts as it stands, as the beginning of another, and within another: the last
+# only from so many letters on.
+_WHOLE, _BEGINS, _WITHIN, _LEAST_WITHIN = 4, 3, 1, 4
 # From so many letters on one slip is forgiven, and from so many two.
 _SLIP, _SLIPS = 4, 8
+# Words of fewer letters tell nothing by themselves.
+_TELLS = 3
+# From so many words on they are a sentence, and no page need hold all of them.
+_SENTENCE = 4
+# An ending of so many letters is left off where what is left is a word.
+_LONGEST_ENDING = 3
 _WORD = re.compile(r"[^\W_]+")
 _PIECE = 220
 
@@ -41,20 +52,25 @@ class _Entry:
 def find(typed: str, edition: Edition) -> tuple[Found, ...]:
     """Return what holds every word that was typed, the best first.
 
-    Where nothing does, each word that stands nowhere is taken as the nearest one that does.
+    Where nothing does, each word that stands nowhere is taken as the nearest one that does. Where
+    that finds nothing either, or a whole sentence was typed, what holds some of the words is
+    returned: the rarest count most.
     """
     words = _WORD.findall(folded(typed))[:12]
     entries = _entries(edition)
-    hits = _hits(words, entries)
+    hits = _hits(words, entries) if len(words) < _SENTENCE else []
     if not hits and words:
         known = _known(edition)
-        hits = _hits([_nearest(word, known) for word in words], entries)
+        words = [_nearest(word, known) for word in words]
+        hits = _hits(words, entries) if len(words) < _SENTENCE else []
+        hits = hits or _some_hits(words, entries)
     return tuple(hits)
 
 
 def folded(text: str) -> str:
     """Return words as they are compared: Röhre, roehre and rohre are one, and heiß and heiss."""
-    plain = unicodedata.normalize("NFD", text.lower().replace("ß", "ss"))
+    written = re.sub("['’]", "", text.lower().replace("ß", "ss"))
+    plain = unicodedata.normalize("NFD", written)
     bare = "".join(c for c in plain if unicodedata.category(c) != "Mn")
     return re.sub("([aou])e", r"\1", bare)
 
@@ -62,21 +78,19 @@ def folded(text: str) -> str:
 @cache
 def _entries(edition: Edition) -> tuple[_Entry, ...]:
     return tuple(
-        _Entry(entry, {key: folded(entry.get(key, "")) for key in _WORTH})
+        _Entry(entry, {key: f" {' '.join(_words(entry.get(key, '')))} " for key in _WORTH})
         for entry in search_entries(edition)
     )
 
 
+def _words(text: str) -> list[str]:
+    return _WORD.findall(folded(text))
+
+
 @cache
 def _known(edition: Edition) -> tuple[str, ...]:
-    words = {
-        word
-        for entry in _entries(edition)
-        for told in entry.told.values()
-        for word in _WORD.findall(told)
-        if len(word) >= _SLIP
-    }
-    return tuple(sorted(words))
+    told = (text for entry in _entries(edition) for text in entry.told.values())
+    return tuple(sorted({word for text in told for word in text.split() if len(word) >= _SLIP}))
 
 
 def _nearest(word: str, known: Sequence[str]) -> str:
@@ -86,6 +100,9 @@ def _nearest(word: str, known: Sequence[str]) -> str:
 
     if len(word) < _SLIP or any(word in other for other in known):
         return word
+    for left in range(1, _LONGEST_ENDING + 1):
+        if len(word) - left >= _SLIP and word[:-left] in known:
+            return word[:-left]
     most = 2 if len(word) >= _SLIPS else 1
     found = process.extractOne(word, known, scorer=OSA.distance, score_cutoff=most)
     return str(found[0]) if found else word
@@ -94,14 +111,41 @@ def _nearest(word: str, known: Sequence[str]) -> str:
 def _hits(words: Sequence[str], entries: Sequence[_Entry]) -> list[Found]:
     if not words:
         return []
-    worth = [(min(_worth(entry, word) for word in words), entry) for entry in entries]
-    told = [(sum(_worth(entry, word) for word in words), entry) for least, entry in worth if least]
+    worths = [([_worth(entry, word) for word in words], entry) for entry in entries]
+    told = [(sum(each), entry) for each, entry in worths if min(each)]
     told.sort(key=lambda one: -one[0])
     return [_found(entry.entry, words[0]) for _, entry in told[:_MOST]]
 
 
+def _some_hits(words: Sequence[str], entries: Sequence[_Entry]) -> list[Found]:
+    """Return what holds some words, or is looked for by two side by side: the rarest count most."""
+    found: dict[int, float] = {}
+    told = [word for word in words if len(word) >= _TELLS]
+    by_word = ({at: _worth(entry, w) for at, entry in enumerate(entries)} for w in told)
+    by_two = (
+        {
+            at: _WORTH["also"] * _fit(entry.told["also"], f"{one} {other}")
+            for at, entry in enumerate(entries)
+        }
+        for one, other in pairwise(words)
+    )
+    for worths in (*by_word, *by_two):
+        held = [(at, worth) for at, worth in worths.items() if worth]
+        for at, worth in held:
+            found[at] = found.get(at, 0.0) + sqrt(worth) / len(held)
+    best = [entries[at] for at in sorted(found, key=lambda at: -found[at])[:_MOST]]
+    return [_found(e.entry, next((w for w in told if _worth(e, w)), "")) for e in best]
+
+
 def _worth(entry: _Entry, word: str) -> int:
-    return sum(worth for key, worth in _WORTH.items() if word in entry.told[key])
+    return sum(worth * _fit(entry.told[key], word) for key, worth in _WORTH.items())
+
+
+def _fit(text: str, word: str) -> int:
+    """Return how well a word stands in a text of words with a space round each."""
+    if f" {word}" in text:
+        return _WHOLE if f" {word} " in text else _BEGINS
+    return _WITHIN if len(word) >= _LEAST_WITHIN and word in text else 0
 
 
 def _found(entry: Entry, word: str) -> Found:

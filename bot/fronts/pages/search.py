@@ -14,7 +14,7 @@ from bot.fronts.pages.asking import questions_of
 from bot.fronts.pages.edition import Edition
 from bot.fronts.pages.filled import filled_page
 from bot.render.html import heading_id
-from calc.name_index import names_with_targets
+from calc.name_index import names_with_targets, slang_with_targets
 
 __all__ = ["Entry", "search_entries", "search_script"]
 
@@ -57,11 +57,12 @@ def _terms(edition: Edition) -> Iterator[Entry]:
 
 
 def _animals(edition: Edition) -> Iterator[Entry]:
-    part, known = edition.say(Say("page-entry-animal")), names_with_targets()
+    part = edition.say(Say("page-entry-animal"))
+    known = (*names_with_targets().items(), *slang_with_targets().items())
     for entry in sheets(edition.language):
         slug = entry.animal.slug
         rows = "; ".join(f"{row.label}: {row.text}" for row in entry.reply.rows)
-        names = ", ".join(name for name, of in known.items() if of == slug)
+        names = ", ".join(name for name, of in known if of == slug)
         yield _entry(entry.name, part, f"animal-{slug}.html", rows, names)
 
 

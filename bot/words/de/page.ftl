@@ -109,6 +109,7 @@ page-search = Suche
 page-search-label = Wonach suchst du?
 page-find = Suchen
 page-found = Gefunden:
+page-ask-this = Das lieber als Frage stellen
 page-found-none = Nichts gefunden. Nimm weniger Wörter oder sieh in der Liste unten nach.
 page-everything = Alles in einer Liste
 page-pages = Seiten

@@ -110,6 +110,7 @@ page-search = Search
 page-search-label = What are you looking for?
 page-find = Find
 page-found = Found:
+page-ask-this = Ask this as a question instead
 page-found-none = Nothing found. Try fewer words, or look in the list below.
 page-everything = Everything in one list
 page-pages = Pages

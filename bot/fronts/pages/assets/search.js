@@ -1,6 +1,6 @@
 "use strict";
 // Finds the parts of the guide that hold every typed word, or else the nearest words that stand
-// there. Without it the full list stays; the small server does the same by itself.
+// there, or else some of them. Without it the full list stays; the small server does the same by itself.
 (() => {
   const form = document.querySelector("form.find");
   const list = document.querySelector("#found");
@@ -14,17 +14,23 @@
     text
       .toLowerCase()
       .replace(/ß/g, "ss")
+      .replace(/['’]/g, "")
       .normalize("NFD")
       .replace(/\p{M}/gu, "")
       .replace(/([aou])e/g, "$1");
   const worths = { title: 6, also: 5, part: 3, text: 1 };
+  const split = (text) => text.match(/[\p{L}\p{N}]+/gu) ?? [];
+  const spaced = (text) => ` ${split(folded(text)).join(" ")} `;
   const entries = index.map((entry) => [
     entry,
-    Object.keys(worths).map((key) => [folded(entry[key] ?? ""), worths[key]]),
+    Object.keys(worths).map((key) => [spaced(entry[key] ?? ""), worths[key]]),
   ]);
-  const split = (text) => text.match(/[\p{L}\p{N}]+/gu) ?? [];
-  const worth = (told, word) =>
-    told.reduce((sum, [text, each]) => sum + (text.includes(word) ? each : 0), 0);
+  // A word as it stands counts most, then the beginning of another, then what stands within one.
+  const fit = (text, word) => {
+    if (text.includes(` ${word}`)) return text.includes(` ${word} `) ? 4 : 3;
+    return word.length > 3 && text.includes(word) ? 1 : 0;
+  };
+  const worth = (told, word) => told.reduce((sum, [text, each]) => sum + each * fit(text, word), 0);
 
   // How many slips of a key lie between two words: a letter too few, too many, other or swapped.
   const slips = (one, other) => {
@@ -45,6 +51,9 @@
   ].filter((word) => word.length > 3);
   const nearest = (word) => {
     if (word.length < 4 || known.some((other) => other.includes(word))) return word;
+    // An ending is left off where what is left is a word.
+    for (let left = 1; left <= 3 && word.length - left > 3; left++)
+      if (known.includes(word.slice(0, -left))) return word.slice(0, -left);
     let least = word.length < 8 ? 1 : 2;
     let best = word;
     for (const other of known) {
@@ -62,6 +71,21 @@
       .sort((a, b) => b[1] - a[1])
       .slice(0, 20);
 
+  // What holds some of the words, or is looked for by two side by side: the rarest count most.
+  const someHitsOf = (words) => {
+    const sums = new Map();
+    const add = (worthOf) => {
+      const held = entries.map((one) => [one, worthOf(one[1])]).filter(([, each]) => each);
+      for (const [[entry], each] of held)
+        sums.set(entry, (sums.get(entry) ?? 0) + Math.sqrt(each) / held.length);
+    };
+    for (const word of words) if (word.length > 2) add((told) => worth(told, word));
+    words.slice(1).forEach((word, at) => {
+      add(([, [also, each]]) => each * fit(also, `${words[at]} ${word}`));
+    });
+    return [...sums].sort((a, b) => b[1] - a[1]).slice(0, 20);
+  };
+
   const around = (text, word) => {
     const told = text.split(" ");
     const from = Math.max(0, told.findIndex((one) => folded(one).includes(word)) - 10);
@@ -74,7 +98,8 @@
     link.href = entry.url;
     link.textContent = entry.part ? `${entry.title}: ${entry.part}` : entry.title;
     const text = document.createElement("p");
-    text.textContent = around(entry.text, words[0]);
+    const held = words.find((word) => folded(entry.text).includes(word)) ?? words[0];
+    text.textContent = around(entry.text, held);
     const li = document.createElement("li");
     li.append(link, text);
     return li;
@@ -82,10 +107,13 @@
 
   const search = () => {
     let words = split(folded(field.value));
-    let hits = hitsOf(words);
+    // Of a sentence no page need hold all words.
+    const whole = (some) => (some.length < 4 ? hitsOf(some) : []);
+    let hits = whole(words);
     if (!hits.length && words.length) {
       words = words.map(nearest);
-      hits = hitsOf(words);
+      hits = whole(words);
+      if (!hits.length) hits = someHitsOf(words);
     }
     list.replaceChildren(...hits.map(([entry]) => item(entry, words)));
     count.textContent = !words.length
