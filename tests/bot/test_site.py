@@ -119,7 +119,7 @@ def test_the_card_of_a_page_is_small_and_is_named_by_it(folder: str, name: str) 
         ("en", "won't eat", "when-to-call-a-vet.html"),
         ("en", "how far should the lamp be", "measuring-the-distance.html"),
         ("en", "he gapes all day", "the-first-weeks.html"),
-        ("en", "red light", "nights.html"),
+        ("en", "red light", "basking-lamps.html"),
         ("de", "abstand", "measuring-the-distance.html"),
         ("de", "grdaient", "warm-end-and-cool-end.html"),
         ("de", "rachitis", "why-uv-matters.html"),

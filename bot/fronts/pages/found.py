@@ -111,8 +111,9 @@ def _nearest(word: str, known: Sequence[str]) -> str:
 def _hits(words: Sequence[str], entries: Sequence[_Entry]) -> list[Found]:
     if not words:
         return []
+    whole = " ".join(words)
     worths = [([_worth(entry, word) for word in words], entry) for entry in entries]
-    told = [(sum(each), entry) for each, entry in worths if min(each)]
+    told = [(sum(each) + _sought(entry, whole), entry) for each, entry in worths if min(each)]
     told.sort(key=lambda one: -one[0])
     return [_found(entry.entry, words[0]) for _, entry in told[:_MOST]]
 
@@ -123,10 +124,7 @@ def _some_hits(words: Sequence[str], entries: Sequence[_Entry]) -> list[Found]:
     told = [word for word in words if len(word) >= _TELLS]
     by_word = ({at: _worth(entry, w) for at, entry in enumerate(entries)} for w in told)
     by_two = (
-        {
-            at: _WORTH["also"] * _fit(entry.told["also"], f"{one} {other}")
-            for at, entry in enumerate(entries)
-        }
+        {at: _sought(entry, f"{one} {other}") for at, entry in enumerate(entries)}
         for one, other in pairwise(words)
     )
     for worths in (*by_word, *by_two):
@@ -139,6 +137,11 @@ def _some_hits(words: Sequence[str], entries: Sequence[_Entry]) -> list[Found]:
 
 def _worth(entry: _Entry, word: str) -> int:
     return sum(worth * _fit(entry.told[key], word) for key, worth in _WORTH.items())
+
+
+def _sought(entry: _Entry, words: str) -> int:
+    """Return what it counts that people look for an entry by these words, side by side."""
+    return _WORTH["also"] * _fit(entry.told["also"], words)
 
 
 def _fit(text: str, word: str) -> int:

@@ -63,11 +63,16 @@
     }
     return best;
   };
+  // What it counts that people look for an entry by these words, side by side.
+  const sought = ([, [also, each]], words) => each * fit(also, words);
   const hitsOf = (words) =>
     entries
-      .map(([entry, told]) => [entry, words.map((word) => worth(told, word))])
-      .filter(([, found]) => words.length && found.every(Boolean))
-      .map(([entry, found]) => [entry, found.reduce((a, b) => a + b)])
+      .map(([entry, told]) => [entry, told, words.map((word) => worth(told, word))])
+      .filter(([, , found]) => words.length && found.every(Boolean))
+      .map(([entry, told, found]) => [
+        entry,
+        found.reduce((a, b) => a + b) + sought(told, words.join(" ")),
+      ])
       .sort((a, b) => b[1] - a[1])
       .slice(0, 20);
 
@@ -81,7 +86,7 @@
     };
     for (const word of words) if (word.length > 2) add((told) => worth(told, word));
     words.slice(1).forEach((word, at) => {
-      add(([, [also, each]]) => each * fit(also, `${words[at]} ${word}`));
+      add((told) => sought(told, `${words[at]} ${word}`));
     });
     return [...sums].sort((a, b) => b[1] - a[1]).slice(0, 20);
   };
