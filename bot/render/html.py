@@ -73,12 +73,13 @@ def _template() -> Any:
 def render_markdown(text: str, figures: Mapping[str, Markup] = _NO_FIGURES) -> Markup:
     """Return Markdown as HTML: HTML inside it is shown as text, headings can be linked to.
 
-    ``figures`` holds what is put below the part with a heading.
+    ``figures`` holds what is put below the part with a heading; that of no heading stands before
+    the first.
     """
     reader = _reader()
     tokens = reader.parse(text)
     shown: list[Token] = []
-    waiting = _NOTHING
+    waiting = figures.get("", _NOTHING)
     for token, following in zip_longest(tokens, tokens[1:]):
         if token.type == "heading_open":
             heading = _plain(following)

@@ -240,9 +240,14 @@ class _Pages:
         )
 
     def _figures(self, page: guide.Page) -> dict[str, Markup]:
-        """Return the figures of a page by the heading that they stand under."""
+        """Return the figures of a page by the heading that they stand under.
+
+        A page without one has that of its example, before its first part.
+        """
+        drawn = self._edition.say(Say("page-drawn"))
+        example = guide.Figure.model_construct(under="", caption=drawn, ask=page.example)
         shown: dict[str, Markup] = {}
-        for figure in page.figures:
+        for figure in page.figures or (example,):
             picture = inline(self._picture(figure))
             if picture:
                 shown[figure.under] = self._edition.illustration(figure, picture)
@@ -264,7 +269,8 @@ class _Pages:
         reply = ask(page.example, self._asking)
         if reply.command == "guide":
             return None
-        shown_above = page.example in [figure.ask for figure in page.figures]
+        asked = [figure.ask for figure in page.figures]
+        shown_above = not asked or page.example in asked
         picture = None if shown_above else inline(reply.picture)
         # The page lists its own related pages right below.
         return render_html(_unlinked(reply), level=3, picture=picture)

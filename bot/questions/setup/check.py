@@ -254,7 +254,9 @@ def _care(facts: Checked) -> tuple[Care, ...]:
     # One of them stands in the brief: shade where the UV is changed, else the guard.
     shade = replace(SHADE_CARE, weight=Weight.STEP) if facts.lit else SHADE_CARE
     up = () if facts.up is None else way_up_care(facts.up)
-    return (*up, replace(EYES_CARE, weight=Weight.ALWAYS), shade, *HEAT_CARE)
+    # Where no UV comes through there is none to get out of.
+    out_of_uv = () if facts.is_shut else (shade,)
+    return (*up, replace(EYES_CARE, weight=Weight.ALWAYS), *out_of_uv, *HEAT_CARE)
 
 
 CHECK = Command(

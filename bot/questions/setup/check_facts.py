@@ -11,7 +11,7 @@ from bot.preferences import Context
 from bot.queries.setup import CheckQuery
 from bot.questions.general.care_for import CareFor
 from bot.questions.setup.check_heat import HEATED, heat_parts
-from bot.questions.setup.check_limits import lamp_alarms, limit_alarms
+from bot.questions.setup.check_limits import NO_UV, lamp_alarms, limit_alarms
 from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, in_order
 from bot.questions.setup.check_safety import safety_parts
 from bot.questions.setup.check_set_up import checked_set_up
@@ -95,6 +95,11 @@ class Checked:
     def warmed(self) -> bool:
         """Say whether the lamp is changed, so that all it warms is read again."""
         return any(part.sign is Sign.CHANGE and part.piece in HEATED for part in self.parts)
+
+    @property
+    def is_shut(self) -> bool:
+        """Say whether a pane keeps all UV out."""
+        return any(alarm.key == NO_UV for alarm in self.alarms)
 
     @property
     def lit(self) -> bool:

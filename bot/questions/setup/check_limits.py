@@ -10,9 +10,9 @@ from bot.reply import Alarm
 from calc.animal import Animal
 from calc.limits import Met, limits_of
 
-__all__ = ["lamp_alarms", "limit_alarms"]
+__all__ = ["NO_UV", "lamp_alarms", "limit_alarms"]
 
-_NO_UV = "no_uv_through_glass"
+NO_UV = "no_uv_through_glass"
 _TELLS = {
     FactName.BASKING: "surface_c",
     FactName.WARM: "warm_air_c",
@@ -42,6 +42,6 @@ def limit_alarms(told: SetUpTold, animal: Animal) -> Iterator[Alarm]:
 def lamp_alarms(told: SetUpTold) -> Iterator[Alarm]:
     """Yield that no useful UV comes through what is between, where that was told."""
     if told.pane:
-        yield Alarm(key=_NO_UV, words=told.pane.words)
+        yield Alarm(key=NO_UV, words=told.pane.words)
     elif told.pane_lid and (told.tube or told.uv_lamp):
-        yield Alarm(key=_NO_UV, words=told.pane_lid.words, asked=True)
+        yield Alarm(key=NO_UV, words=told.pane_lid.words, asked=True)

@@ -214,7 +214,7 @@ def _pane(command: str, facts: ThroughPane) -> Layered:
         brief=Brief(head=pane("head"), range=(pane("range"),), steps=(pane("do-move"),)),
         steps=(pane("step-move"), pane("step-ask"), pane("step-meter")),
         why=(pane("why"),),
-        care=(EYES_CARE, SHADE_CARE),
+        care=(EYES_CARE,),
         guide=_PANE_GUIDE,
         sources=_PANE_SOURCES,
         alarms=facts.alarms,

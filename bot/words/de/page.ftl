@@ -61,6 +61,7 @@ page-figure-frog = Amphibien
 page-ask-bot = Frag den Bot
 page-type-this = Tippe das, mit deinen eigenen Zahlen:
 page-try-yours = Mit deinen Zahlen probieren
+page-drawn = Das zeichnet der Bot, wenn du ihn fragst:
 page-it-answers = Die Antwort:
 page-next-reading = Lies als Nächstes
 page-sources-here = Woher das kommt

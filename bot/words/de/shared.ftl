@@ -25,7 +25,7 @@ care-vet-heat = Ruf eine reptilienkundige Tierarztpraxis an, wenn dein Tier mit 
 care-eyes = Sieh nicht in die leuchtende Lampe, und schalte sie aus, bevor du hineingreifst.
 care-eyes-short = Nie in die leuchtende Lampe sehen.
 care-shade = Biete Schatten: Dein Tier muss dem UV ausweichen können.
-care-shade-short = Lass ihm Schatten ohne UV.
+care-shade-short = Gib ihm Schatten, weg vom UV.
 care-uv-meter = Eine Röhre, die du nicht kennst, die über ein Jahr alt oder stärker als 12 % ist, braucht ein UV-Messgerät.
 
 ## Schritte mit Lampen und Heizern

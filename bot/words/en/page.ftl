@@ -62,6 +62,7 @@ page-figure-frog = Amphibians
 page-ask-bot = Ask the bot
 page-type-this = Type this, and put in your own numbers:
 page-try-yours = Try it with your numbers
+page-drawn = What the bot draws when you ask it:
 page-it-answers = It answers:
 page-next-reading = Read next to this
 page-sources-here = Where this comes from

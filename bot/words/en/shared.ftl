@@ -26,7 +26,7 @@ care-vet-heat = Call a reptile vet if your animal gapes and stays in the coolest
 care-eyes = Do not look into the lit lamp, and switch it off before you reach in.
 care-eyes-short = Never look into the lit lamp.
 care-shade = Give shade: your animal must be able to leave the UV.
-care-shade-short = Leave it shade without UV.
+care-shade-short = Give it shade, out of the UV.
 care-uv-meter = A tube that is unknown, older than a year or stronger than 12 % needs a UV meter.
 
 ## Steps of lamps and heaters
