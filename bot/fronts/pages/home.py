@@ -18,7 +18,13 @@ from calc.setup.set_up import SetUp, Thing
 __all__ = ["Home", "home", "home_picture"]
 
 _ANIMAL = "bearded-dragon"
-# Worries by their number in the picture, and those that have no place in it, each with its page.
+# Worries that cannot wait, those by their number in the picture, and those that have no place
+# in it, each with its page.
+_URGENT = (
+    (Say("page-worry-vet"), "when-to-call-a-vet"),
+    (Say("page-worry-burns"), "when-something-burns"),
+    (Say("page-worry-broken"), "a-broken-lamp"),
+)
 _PLACED = (
     (Say("page-worry-distance"), "measuring-the-distance"),
     (Say("page-worry-basking"), "the-basking-spot"),
@@ -28,9 +34,6 @@ _PLACED = (
     (Say("page-worry-hours"), "day-length"),
 )
 _MORE = (
-    (Say("page-worry-vet"), "when-to-call-a-vet"),
-    (Say("page-worry-burns"), "when-something-burns"),
-    (Say("page-worry-broken"), "a-broken-lamp"),
     (Say("page-worry-worn"), "when-a-lamp-is-worn-out"),
     (Say("page-worry-bones"), "why-uv-matters"),
     (Say("page-worry-first"), "the-first-weeks"),
@@ -42,6 +45,7 @@ class Home:
     """What the first page shows: its picture, worries with their pages, animals by kind."""
 
     picture: Markup | None
+    urgent: tuple[tuple[str, str], ...]
     worries: tuple[tuple[str, str], ...]
     more: tuple[tuple[str, str], ...]
     kinds: tuple[Kind, ...]
@@ -51,6 +55,7 @@ def home(edition: Edition) -> Home:
     """Return the first page of an edition."""
     return Home(
         picture=inline(home_picture(edition, titled=False)),
+        urgent=tuple((edition.say(say), slug) for say, slug in _URGENT),
         worries=tuple((edition.say(say), slug) for say, slug in _PLACED),
         more=tuple((edition.say(say), slug) for say, slug in _MORE),
         kinds=kinds(edition),

@@ -102,7 +102,7 @@ page-part-kept = Was für dich gespeichert wird
 page-part-moderator = Für die Moderation
 page-kept-note = Diese lesen oder ändern, was gespeichert ist. Sie gehen deshalb auf Discord und in der Konsole.
 page-needed = nötig
-page-options = Was du angeben kannst
+page-options = Beispiele, und was dazugehört
 page-read-more = Mehr dazu:
 
 ## Suche

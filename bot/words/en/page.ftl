@@ -103,7 +103,7 @@ page-part-kept = What is kept for you
 page-part-moderator = For moderators
 page-kept-note = These read or change what is saved, so they work on Discord and at the console.
 page-needed = needed
-page-options = What it takes
+page-options = Examples, and what it takes
 page-read-more = Read more:
 
 ## Search
