@@ -31,7 +31,6 @@ __all__ = [
     "names_with_targets",
     "own_index",
     "own_words",
-    "slang_with_targets",
     "wide_kins",
     "word_index",
     "words_around",
@@ -225,21 +224,13 @@ def _words_of(name: str) -> tuple[str, ...]:
 
 
 @cache
-def names_with_targets() -> Mapping[str, str]:
-    """Return every name, of any language, of an animal with targets here, and its key."""
-    return {name: slug for name, slug, is_slang in _with_targets() if not is_slang}
-
-
-@cache
-def slang_with_targets() -> Mapping[str, str]:
-    """Return what keepers call animals with targets here among themselves, and the key of each."""
-    return {name: slug for name, slug, is_slang in _with_targets() if is_slang}
-
-
-def _with_targets() -> Iterator[tuple[str, str, bool]]:
-    for name, what, kind in _names():
-        if isinstance(what, Known):
-            yield name, what.slug, kind == "slang"
+def names_with_targets(slang: bool = False) -> Mapping[str, str]:
+    """Return every name, of any language, of an animal with targets here, and its key; or slang."""
+    return {
+        name: what.slug
+        for name, what, kind in _names()
+        if isinstance(what, Known) and (kind == "slang") is slang
+    }
 
 
 @cache

@@ -1,8 +1,6 @@
 """The site and the try-it page in a real browser, read by axe-core at phone and desktop width."""
 
 import asyncio
-import os
-import shutil
 from collections.abc import AsyncIterator
 from pathlib import Path
 from urllib.parse import quote
@@ -11,27 +9,13 @@ import pytest
 import pytest_asyncio
 from aiohttp import web
 from axe_playwright_python.async_playwright import Axe
-from playwright.async_api import Browser, BrowserContext, Page, async_playwright, expect
+from playwright.async_api import Browser, BrowserContext, Page, expect
 
 from bot.fronts.pages import server
+from tests.bot.in_browser import needs_chromium
 from tests.bot.site_read import PAGES, SERVED, SITE
 
-CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
-pytestmark = [
-    pytest.mark.skipif(
-        CHROMIUM is None and "NOONSTONE_TEST_NEVER_SKIP" not in os.environ,
-        reason="no chromium on this machine",
-    ),
-    pytest.mark.asyncio(loop_scope="module"),
-]
-FLAGS = [
-    "--no-sandbox",
-    "--disable-gpu",
-    *("--disable-quic", "--no-first-run"),
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-]
+pytestmark = [needs_chromium, pytest.mark.asyncio(loop_scope="module")]
 PHONE, DESKTOP = (390, 844), (1280, 900)
 # One page of each kind: what a colour scheme or a width can break, it breaks for the kind.
 KINDS = [
@@ -66,16 +50,6 @@ async def address() -> AsyncIterator[str]:
     await web.TCPSite(runner, server.HOST, 0).start()
     yield f"http://{server.HOST}:{runner.addresses[0][1]}"
     await runner.cleanup()
-
-
-@pytest_asyncio.fixture(scope="module", loop_scope="module")
-async def browser() -> AsyncIterator[Browser]:
-    # A busy machine is no fault of the page's.
-    expect.set_options(timeout=20_000)
-    async with async_playwright() as playwright:
-        opened = await playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
-        yield opened
-        await opened.close()
 
 
 async def context(browser: Browser, size: tuple[int, int], **more: object) -> BrowserContext:

@@ -2,8 +2,6 @@
 
 import io
 import json
-import os
-import shutil
 from collections.abc import AsyncIterator
 from pathlib import Path
 from zipfile import ZipFile
@@ -12,17 +10,13 @@ import pytest
 import pytest_asyncio
 from aiohttp import web
 from PIL import Image
-from playwright.async_api import Browser, BrowserContext, async_playwright, expect
+from playwright.async_api import Browser, BrowserContext, expect
 
 from bot.fronts.pages.server import HOST
 from bot.fronts.pages.takeaway import ARCHIVE, ICON, archive
+from tests.bot.in_browser import needs_chromium
 from tests.bot.site_read import EDITIONS, SITE
 
-CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
-needs_chromium = pytest.mark.skipif(
-    CHROMIUM is None and "NOONSTONE_TEST_NEVER_SKIP" not in os.environ,
-    reason="no chromium on this machine",
-)
 KINDS = {
     "html": "text/html",
     "css": "text/css",
@@ -43,17 +37,6 @@ def unpacked(tmp_path_factory: pytest.TempPathFactory) -> Path:
     with ZipFile(io.BytesIO(SITE[ARCHIVE])) as kept:
         kept.extractall(folder)
     return folder / "noonstone-guide"
-
-
-@pytest_asyncio.fixture(scope="module", loop_scope="module")
-async def browser() -> AsyncIterator[Browser]:
-    expect.set_options(timeout=20_000)
-    async with async_playwright() as playwright:
-        opened = await playwright.chromium.launch(
-            executable_path=CHROMIUM, args=["--no-sandbox", "--disable-gpu", "--no-first-run"]
-        )
-        yield opened
-        await opened.close()
 
 
 @pytest_asyncio.fixture(loop_scope="module")

@@ -140,8 +140,8 @@ def _worth(entry: _Entry, word: str) -> int:
 
 
 def _sought(entry: _Entry, words: str) -> int:
-    """Return what it counts that people look for an entry by these words, side by side."""
-    return _WORTH["also"] * _fit(entry.told["also"], words)
+    """Return what it counts that people look for an entry by several words, side by side."""
+    return _WORTH["also"] * _fit(entry.told["also"], words) if " " in words else 0
 
 
 def _fit(text: str, word: str) -> int:

@@ -14,7 +14,7 @@ from bot.fronts.pages.asking import questions_of
 from bot.fronts.pages.edition import Edition
 from bot.fronts.pages.filled import filled_page
 from bot.render.html import heading_id
-from calc.name_index import names_with_targets, slang_with_targets
+from calc.name_index import names_with_targets
 
 __all__ = ["Entry", "search_entries", "search_script"]
 
@@ -58,7 +58,7 @@ def _terms(edition: Edition) -> Iterator[Entry]:
 
 def _animals(edition: Edition) -> Iterator[Entry]:
     part = edition.say(Say("page-entry-animal"))
-    known = (*names_with_targets().items(), *slang_with_targets().items())
+    known = (*names_with_targets().items(), *names_with_targets(slang=True).items())
     for entry in sheets(edition.language):
         slug = entry.animal.slug
         rows = "; ".join(f"{row.label}: {row.text}" for row in entry.reply.rows)

@@ -63,8 +63,8 @@
     }
     return best;
   };
-  // What it counts that people look for an entry by these words, side by side.
-  const sought = ([, [also, each]], words) => each * fit(also, words);
+  // What it counts that people look for an entry by several words, side by side.
+  const sought = ([, [also, each]], words) => (words.includes(" ") ? each * fit(also, words) : 0);
   const hitsOf = (words) =>
     entries
       .map(([entry, told]) => [entry, told, words.map((word) => worth(told, word))])
