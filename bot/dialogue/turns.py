@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from bot.answering import in_words
+from bot.commands import question_at
 from bot.dangers import listen
 from bot.dialogue.again import of_the_answer
 from bot.dialogue.alone import by_facts
@@ -137,7 +138,11 @@ def _next_of(
     if again := _of_what_was_told(dialogue, line):
         return again
     before = dialogue.asked
-    names_a_topic = before is not None and topic_of(line, before.command, dialogue.page)
+    names_a_topic = (
+        before is not None
+        and not _has_options(line)
+        and topic_of(line, before.command, dialogue.page)
+    )
     if not names_a_topic and is_typed(line, wishes, goes_on=before is not None):
         return Next.QUESTION, line, dialogue
     is_first = not (dialogue.asked or dialogue.offers or dialogue.wanted or dialogue.known)
@@ -159,6 +164,12 @@ def _next_of(
 def _in_place(line: str) -> str:
     """Return a line with the last of what something was and is, and no length of an animal."""
     return _BODY.sub(" ", _FROM_TO.sub(r"\1 ", line))
+
+
+def _has_options(line: str) -> bool:
+    """Say whether a line asks a question by its name with an option by its name."""
+    found = question_at(line)
+    return found is not None and any(f"{name}:" in line for name in found.values)
 
 
 def _heard(asked: Question | None, line: str, context: Context) -> dict[str, object]:

@@ -11,7 +11,7 @@ from bot.render.picture.lettering import width
 from tests.bot.test_pages_browser import DISTANCE, serious
 
 pytestmark = browsing.pytestmark
-address, browser, page = browsing.address, browsing.browser, browsing.page
+address, page = browsing.address, browsing.page
 
 
 async def test_an_answer_comes_with_its_picture_and_letters(page: Page, address: str) -> None:

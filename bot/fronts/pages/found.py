@@ -56,11 +56,10 @@ def find(typed: str, edition: Edition) -> tuple[Found, ...]:
     that finds nothing either, or a whole sentence was typed, what holds some of the words is
     returned: the rarest count most.
     """
-    words = _WORD.findall(folded(typed))[:12]
-    entries = _entries(edition)
+    entries, known = _entries(edition), _known(edition)
+    words = [_single(word, known) for word in _WORD.findall(folded(typed))[:12]]
     hits = _hits(words, entries) if len(words) < _SENTENCE else []
     if not hits and words:
-        known = _known(edition)
         words = [_nearest(word, known) for word in words]
         hits = _hits(words, entries) if len(words) < _SENTENCE else []
         hits = hits or _some_hits(words, entries)
@@ -91,6 +90,12 @@ def _words(text: str) -> list[str]:
 def _known(edition: Edition) -> tuple[str, ...]:
     told = (text for entry in _entries(edition) for text in entry.told.values())
     return tuple(sorted({word for text in told for word in text.split() if len(word) >= _SLIP}))
+
+
+def _single(word: str, known: Sequence[str]) -> str:
+    """Return one of what was typed as many, where that is a word: screens are found by a screen."""
+    one = word.removesuffix("s")
+    return one if len(one) >= _SLIP and one in known else word
 
 
 def _nearest(word: str, known: Sequence[str]) -> str:

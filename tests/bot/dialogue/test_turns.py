@@ -169,3 +169,11 @@ def test_a_line_that_tells_no_language_is_answered_in_the_one_spoken_before() ->
     assert reply is not None
     assert "Röhre" in "".join(said.text for said in reply.brief)
     assert Dialogue.unpacked(dialogue.packed()) == dialogue
+
+
+def test_an_option_that_cannot_be_read_is_told_and_not_filled_with_what_was_told_before() -> None:
+    first = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
+    reply = list(turns(first, "distance tube:pony"))[-1][1]
+    assert reply is not None
+    assert reply.status == "problem"
+    assert "pony" in reply.answer

@@ -49,6 +49,11 @@
   const known = [
     ...new Set(entries.flatMap(([, told]) => told.flatMap(([text]) => split(text)))),
   ].filter((word) => word.length > 3);
+  // One of what was typed as many, where that is a word: screens are found by a screen.
+  const single = (word) => {
+    const one = word.replace(/s$/, "");
+    return one.length > 3 && known.includes(one) ? one : word;
+  };
   const nearest = (word) => {
     if (word.length < 4 || known.some((other) => other.includes(word))) return word;
     // An ending is left off where what is left is a word.
@@ -111,7 +116,7 @@
   };
 
   const search = () => {
-    let words = split(folded(field.value));
+    let words = split(folded(field.value)).map(single);
     // Of a sentence no page need hold all words.
     const whole = (some) => (some.length < 4 ? hitsOf(some) : []);
     let hits = whole(words);
