@@ -9,7 +9,7 @@ from bot.dangers import listen
 from bot.facts import Say
 from bot.language.units import Units
 from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
-from bot.preferences import LANGUAGES, Preferences
+from bot.preferences import FIRST, LANGUAGES, Preferences
 from bot.reply import LABELLED, Alarm, Line, PageLink, Reply, Role, Row
 from bot.saying.voice import Voice, voice
 
@@ -108,7 +108,14 @@ def _behind(
     def link(slug: str) -> PageLink:
         return page_links((slug,), preferences.guide_url, preferences.spoken)[0]
 
-    return first(reply, alarms, link, speaker)
+    def heading(slug: str, part: str) -> str:
+        if preferences.spoken == FIRST:
+            return part
+        from bot.guide import heading_in
+
+        return heading_in(slug, part, preferences.spoken)
+
+    return first(reply, alarms, link, speaker, heading)
 
 
 def _with_vets(reply: Reply, vets: str, speaker: Voice) -> Reply:

@@ -89,11 +89,15 @@ class Speaker(Protocol):
 
 
 def first(
-    reply: Reply, found: Iterable[Alarm], link: Callable[[str], PageLink], speaker: Speaker
+    reply: Reply,
+    found: Iterable[Alarm],
+    link: Callable[[str], PageLink],
+    speaker: Speaker,
+    heading: Callable[[str, str], str],
 ) -> Reply:
     """Return the reply behind what was heard in the words and what the answer itself found.
 
-    ``link`` makes the link to a guide page.
+    ``link`` makes the link to a guide page, ``heading`` names a part of one as the asker reads it.
     """
     alarms = merged(found)
     if not alarms:
@@ -122,13 +126,14 @@ def first(
     leading = spoken[0].hazard if spoken else asked[0]
     shown_first = [item.hazard for item in told] + asked
     opening = " ".join(map(say, (*said, *calls, *read)))
+    place = ReadOn(link(leading.page).title, heading(leading.page, leading.part))
     return rest.model_copy(
         update={
             "status": "ok" if pressing or not rest.answer else reply.status,
             "title": _title(reply, rest, spoken if pressing else [], milder, say),
             "answer": _joined(opening, rest, say, apart=bool(pressing)),
             "brief": brief,
-            "rows": (_read_on(leading, link, say), *_waited(rest, brief, say), *rest.rows),
+            "rows": (_read_on(place, say), *_waited(rest, brief, say), *rest.rows),
             "why": (*((say(leading.why),) if pressing else ()), *rest.why),
             "steps": tuple(dict.fromkeys((*map(say, (*steps, *later)), *rest.steps))),
             "guide": _pages(shown_first, link, rest),
@@ -147,8 +152,7 @@ def _read(alarms: Sequence[Alarm]) -> tuple[Say, ...]:
     return (Say("door-read", Read(words)),) if words else ()
 
 
-def _read_on(row: Hazard, link: Callable[[str], PageLink], say: _Teller) -> Row:
-    place = ReadOn(link(row.page).title, row.part)
+def _read_on(place: ReadOn, say: _Teller) -> Row:
     return Row(label=say(Say("door-label-read-on")), text=say(Say("door-read-on", place)))
 
 
