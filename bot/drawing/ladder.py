@@ -12,7 +12,8 @@ __all__ = ["Ladder", "Rung"]
 class Rung:
     """One of them: its name, what it gives with its doubt, and its verdict in a word or two.
 
-    Without a bar its figures are nothing (``is_barred``): then the words say why.
+    Without a bar its figures are nothing (``is_barred``): then the words say why. Its best is
+    a dot where it ``has_best``.
     """
 
     label: str
@@ -23,6 +24,7 @@ class Rung:
     tone: Tone
     picked: bool = False
     is_barred: bool = True
+    has_best: bool = True
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,6 +15,7 @@ DOSE = "dose uvi:4 hours:10 distance:14in latitude:27S month:June"
 LINES = (
     *(UNSURE, THERE.format(14), THERE.format(3), THERE.format(60), DOSE, "dose uvi:4 hours:4"),
     *("dose uvi:1 hours:6 lamp:mercury", "lamp", "lamp kind:radiant panel"),
+    *("tube animal:leopard gecko enclosure:90cm", "tube animal:bearded dragon screen:45%"),
     *("lamp metal halide", "lamp halogen flood", "lamp red lamp"),
 )
 
@@ -115,3 +116,12 @@ def test_the_list_of_lamps_is_the_table() -> None:
     assert reply.table is not None
     told = [(plain(row.label), plain(row.cells[0].first)) for row in drawing.rows]
     assert told == [row[:2] for row in reply.table.rows]
+
+
+def test_where_a_tube_hangs_is_drawn_as_it_is_told() -> None:
+    reply, drawing = asked("tube animal:leopard gecko enclosure:90cm")
+    assert isinstance(drawing, Ladder)
+    told = [line.text for line in reply.brief]
+    for rung in drawing.rungs:
+        assert any(plain(rung.verdict) in line for line in told), rung
+        assert rung.low < rung.high

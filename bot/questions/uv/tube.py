@@ -4,11 +4,12 @@ Words: ``words/<language>/tube.ftl``.
 """
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from bot.command import Command
 from bot.facts import Say, Says
 from bot.language.uv_lamps import UvLamp
-from bot.layered import Brief, Layered, Row, Table
+from bot.layered import Brief, Layered, Row, Table, Teller
 from bot.preferences import Context
 from bot.queries.uv import TubeQuery
 from bot.questions.uv.readings import off_brief, off_briefly, off_told, read_again, readings_rows
@@ -46,7 +47,7 @@ def tube(query: TubeQuery, context: Context) -> Facts:
 def tell(facts: Facts) -> Layered:
     """Tell what to take and what it gives there, then how long it may be."""
     if isinstance(facts, TubePlaces):
-        return tell_places(facts)
+        return _drawn(facts) if facts.places else tell_places(facts)
     if not isinstance(facts, TubeChosen):
         return tell_without("tube", facts)
     say = Says("tube", facts)
@@ -72,6 +73,17 @@ def tell(facts: Facts) -> Layered:
         picture=lambda teller: Picture.later(tube_picture, facts, brief.head, teller),
         alarms=facts.alarms,
     )
+
+
+def _drawn(facts: TubePlaces) -> Layered:
+    return replace(tell_places(facts), picture=lambda teller: Picture.later(_places, facts, teller))
+
+
+def _places(facts: TubePlaces, teller: Teller) -> Picture:
+    # What draws is loaded when somebody looks.
+    from bot.questions.uv.places_picture import places_picture
+
+    return places_picture(facts, teller)
 
 
 def _off_brief(facts: TubeChosen, say: Says) -> Brief:

@@ -101,7 +101,7 @@ def _bar(page: Page, ladder: Ladder, rung: Rung, field: Rect, middle: float) -> 
         low, middle - _BAR / 2.0, wide, _BAR, rx=5.0, fill=fill, stroke=Ink.UV, stroke_width=2.6
     )
     page.draw(bar)
-    if rung.best <= ladder.axis.high:
+    if rung.has_best and rung.best <= ladder.axis.high:
         dot = Ink.PAPER if rung.picked else Ink.UV
         page.draw(circle(best, middle, 6.5, fill=dot, stroke=Ink.UV, stroke_width=2.0))
     if rung.high > ladder.axis.high:

@@ -86,6 +86,18 @@ tube-places-each = { $fixture ->
        *[other] Kein Spiegel, Gitter: { LENGTH($away, form: "range") }.
       }
   }
+tube-places-name = { $fixture ->
+    [polished] { $net ->
+        [none] Spiegel, kein Gitter
+       *[other] Spiegel, über Gitter
+      }
+   *[plain] { $net ->
+        [none] Kein Spiegel, kein Gitter
+       *[other] Kein Spiegel, über Gitter
+      }
+  }
+tube-places-away = { LENGTH($away, form: "range") }
+tube-places-note = Balken: vom nächsten bis zum weitesten Abstand.
 tube-places-do = Frag neu mit deinem Abstand.
 tube-places-step-again = Frag noch einmal mit diesem Abstand, damit, was zwischen Röhre und Tier ist, und ob hinter der Röhre ein Spiegel ist.
 tube-places-why = Eine starke Röhre weit weg und eine schwache nah geben gleich viel UV. Es kommt darauf an, wo sie hängen kann. Mit Spiegel und ohne etwas dazwischen ist sie am stärksten, ohne Spiegel über einem Gitter, das 45 % abhält, am schwächsten. Deine liegt dazwischen.

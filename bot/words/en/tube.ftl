@@ -86,6 +86,18 @@ tube-places-each = { $fixture ->
        *[other] No mirror, mesh: { LENGTH($away, form: "range") }.
       }
   }
+tube-places-name = { $fixture ->
+    [polished] { $net ->
+        [none] Mirror, no mesh
+       *[other] Mirror, over mesh
+      }
+   *[plain] { $net ->
+        [none] No mirror, no mesh
+       *[other] No mirror, over mesh
+      }
+  }
+tube-places-away = { LENGTH($away, form: "range") }
+tube-places-note = Bars: from the nearest to the farthest distance.
 tube-places-do = Ask again with your own distance.
 tube-places-step-again = Ask again with that distance, with what is between tube and animal, and whether there is a mirror behind the tube.
 tube-places-why = A strong tube far away and a weak one close by give the same UV. What decides is where it can hang. A mirror and no mesh is the strongest there is; no mirror over a mesh that blocks 45 % is the weakest usual one. Yours lies between.
