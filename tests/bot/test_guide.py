@@ -1,6 +1,7 @@
 """The guide's pages: whole, linked, short, easy to read, in both units, with their cautions."""
 
 import re
+from importlib.resources import files
 from itertools import pairwise
 
 import pytest
@@ -44,6 +45,13 @@ def test_the_pages_come_in_reading_order_and_part_by_part() -> None:
     changes = [a for a, b in pairwise(parts) if a != b]
     assert len(changes) == len(set(parts)) - 1
     assert list(dict.fromkeys(parts)) == [topic for topic in guide.Topic if topic in parts]
+
+
+def test_german_has_a_page_of_its_own_for_each() -> None:
+    first = files("bot.guide")
+    names = [{p.name for p in folder.iterdir() if p.name.endswith(".md")}
+             for folder in (first, first / "de")]  # fmt: skip
+    assert names[0] == names[1]
 
 
 def test_a_page_is_found_by_its_slug_and_an_unknown_one_raises() -> None:

@@ -77,3 +77,14 @@ def test_where_nothing_is_kept_and_nothing_can_be_it_is_said(
     made_once(path, 1, dict)
     monkeypatch.setattr("sys.dont_write_bytecode", True)
     assert can_keep(path)
+
+
+def test_two_are_kept_in_one_folder_and_nothing_half_written_stays(tmp_path: Path) -> None:
+    for name in ("one.py", "two.py"):
+        made_once(tmp_path / name, 1, dict)
+    kept = sorted(path.name for path in kept_of(tmp_path / "one.py").parent.iterdir())
+    assert len(kept) == 2
+    # What cannot be moved to its place is taken away again.
+    kept_of(tmp_path / "three.py").mkdir()
+    assert made_once(tmp_path / "three.py", 1, lambda: 3) == 3
+    assert len(list(kept_of(tmp_path / "one.py").parent.iterdir())) == 3

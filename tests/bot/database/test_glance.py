@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.database.glance import Glance, count, glance
+from bot.database.glance import Glance, _connected, count, glance
 from bot.database.store import Store, open_store_at
 from bot.language.quantities import Units
 from bot.language.tongue import Tongue
@@ -68,6 +68,7 @@ async def test_counts_are_added_as_by_the_store(file: Path) -> None:
     assert {(one.kind, one.name): one.times for one in by_both[0]} == {
         key: 2 * times for key, times in ASKED.items()
     }
+    assert count(file, HERE, DAY, {})
     assert count(file, HERE, date(2029, 5, 4), ASKED)
     assert {one.week for one in await store.counts.since(HERE, DAY)} == {"2029-W18"}
     await store.close()
@@ -87,3 +88,12 @@ async def test_nothing_is_made_of_a_file_that_is_missing_damaged_or_of_another_v
         await connection.exec_driver_sql("UPDATE alembic_version SET version_num = '0001'")
     await store.close()
     assert await asyncio.to_thread(glance, file, ME, HERE) is None
+
+
+async def test_a_connection_begins_as_those_of_the_store(file: Path) -> None:
+    with _connected(file) as connection:
+        told = {
+            name: connection.execute(f"PRAGMA {name}").fetchone()[0]
+            for name in ("foreign_keys", "journal_mode", "synchronous", "secure_delete")
+        }
+    assert told == {"foreign_keys": 1, "journal_mode": "wal", "synchronous": 2, "secure_delete": 1}
