@@ -92,7 +92,7 @@ def guess(told: Told) -> Guess | None:
     rows = ordered // (2 * _MOST_PLACES)
     once = np.flatnonzero(np.diff(rows, prepend=-1))
     rows, ordered = rows[once], ordered[once]
-    chosen = model.each.weights[rows]
+    chosen = model.each.of_rows(rows)
     scores = model.each.bias + chosen.sum(axis=0, dtype=np.float64) / len(rows) ** 0.5
     chances = _chances(model, scores, model.any.odds(told_by.numbers))
     likely = dict(zip(model.each.keys, chances.tolist(), strict=True))

@@ -36,7 +36,9 @@ def of_letters(word: str) -> Iterator[str]:
 
 @dataclass(frozen=True, slots=True)
 class Linear:
-    """The weights [feature, class]; ``row`` has each feature's row, or -1.
+    """The weights [feature, class] in steps of ``scale`` [feature]; ``row``: its row, or -1.
+
+    They stay in eight bits, as a file keeps them: a text has a hundred features of forty thousand.
 
     Score of a class: its bias, and the sum of the weights of the known features over the root of
     their number; the chance of a class is its share of the exponentials.
@@ -44,7 +46,8 @@ class Linear:
 
     keys: tuple[str, ...]
     row: NDArray[np.int64]
-    weights: NDArray[np.float32]
+    weights: NDArray[np.int8] | NDArray[np.float32]
+    scale: NDArray[np.float32]
     bias: NDArray[np.float64]
 
     @classmethod
@@ -58,9 +61,12 @@ class Linear:
         """Return the model of the arrays that a file keeps."""
         row = np.full(BUCKETS, -1, dtype=np.int64)
         row[kept["buckets"]] = np.arange(len(kept["buckets"]))
-        weights = kept["weights"].astype(np.float32) * kept["scale"]
         keys = tuple(str(key) for key in kept["keys"])
-        return cls(keys, row, weights, kept["bias"].astype(np.float64))
+        return cls(keys, row, kept["weights"], kept["scale"], kept["bias"].astype(np.float64))
+
+    def of_rows(self, rows: NDArray[np.int64]) -> NDArray[np.float32]:
+        """Return the weights of some rows."""
+        return self.weights[rows].astype(np.float32) * self.scale[rows]
 
     def chances(self, numbers: NDArray[np.int64]) -> NDArray[np.float64] | None:
         """Return the chance of each class [1], or None where no feature is known."""
@@ -68,7 +74,7 @@ class Linear:
         rows = rows[rows >= 0]
         if not rows.size:
             return None
-        scores = self.bias + self.weights[rows].sum(axis=0, dtype=np.float64) / rows.size**0.5
+        scores = self.bias + self.of_rows(rows).sum(axis=0, dtype=np.float64) / rows.size**0.5
         odds = np.exp(scores - scores.max())
         return np.asarray(odds / odds.sum())
 

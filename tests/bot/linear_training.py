@@ -37,7 +37,8 @@ def fitted(
     used, weights, bias = _solved(_matrix(told), wanted, len(keys), ridge=ridge, rounds=rounds)
     row = np.full(BUCKETS, -1, dtype=np.int64)
     row[used] = np.arange(len(used))
-    return Linear(keys, row, weights.astype(np.float32), bias)
+    steps = np.ones((len(weights), 1), dtype=np.float32)
+    return Linear(keys, row, weights.astype(np.float32), steps, bias)
 
 
 def either(
@@ -160,7 +161,7 @@ def _in_eight_bits(
 def arrays(model: Linear, most: int) -> dict[str, NDArray[Any]]:
     """Return a model of at most so many features as it is kept, its weights in eight bits."""
     buckets = np.flatnonzero(model.row >= 0)
-    rows = rows_in_eight_bits(buckets, model.weights[model.row[buckets]], most)
+    rows = rows_in_eight_bits(buckets, model.of_rows(model.row[buckets]), most)
     return {"keys": np.array(model.keys), "bias": model.bias.astype(np.float32), **rows}
 
 
