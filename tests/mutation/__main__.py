@@ -3,7 +3,7 @@
 A sample of the mutants of a room's modules, each tried until the first test fails: with those of
 the room's tests that call the changed function, and, if it survives them, with all. What survived
 is printed and kept in the system's temporary files; ``--again`` tries only that, after new tests.
-``--minutes`` ends a run of a room early and tells how many were tried, in the order in which they
+``--minutes`` ends a room's mutants early and tells how many were tried, in the order in which they
 were drawn. Without a room, every room of ``rooms.toml`` is tried.
 """
 
@@ -55,7 +55,7 @@ def try_room(
     name: str, room: dict[str, Any], seed: int, count: int, *, again: bool, minutes: float
 ) -> None:
     """Try a sample of a room's mutants, and print what survived."""
-    tests, ends_s = room["tests"], time.monotonic() + 60.0 * minutes
+    tests = room["tests"]
     noted = _KEPT / f"{name}-reached.json"
     noted.parent.mkdir(exist_ok=True)
     outcome, seconds = run(tests, _FIRST_CPU_S, record=Recording(ROOT, noted))
@@ -73,7 +73,7 @@ def try_room(
         f"{name}: {len(chosen)} of {whole} mutants, seed {seed}, {seconds:.1f} s of tests",
         flush=True,
     )
-    survived, tried = [], 0
+    survived, tried, ends_s = [], 0, time.monotonic() + 60.0 * minutes
     for path, mutant in chosen:
         if time.monotonic() > ends_s:
             break
