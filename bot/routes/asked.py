@@ -111,11 +111,15 @@ class Asked:
         """The water's temperature: of what lives in water alone it is the one that was told."""
         if self.told.measure(FactName.WATER):
             return self.degrees
+        other = self.says(r"\broom\b|\bnight|\bair\b|\bzimmer|\bnachts?\b")
+        return self.degrees if self.lives_in_water and not other else ""
+
+    @cached_property
+    def lives_in_water(self) -> bool:
+        """Whether the animal lives in water and nowhere else."""
         animal = named(self.told.animal).what if self.told.animal else None
         slug = animal.slug if isinstance(animal, Known) else ""
-        alone = slug in animals() and animals()[slug].is_of_water_alone
-        other = self.says(r"\broom\b|\bnight|\bair\b|\bzimmer|\bnachts?\b")
-        return self.degrees if alone and not other else ""
+        return slug in animals() and animals()[slug].is_of_water_alone
 
     @cached_property
     def so_close(self) -> str:

@@ -29,6 +29,8 @@ _VET = "vet"
 _SET_UP = "check"
 _OUTSIDE, _SUN = "outdoors", "sun-and-outdoors"
 _OF_A_TURN = "t"
+# What is no wonder of an animal that lives in water.
+_SOAKS = "It lies in its water"
 _OF_HEAT = ("temps", "basking", "check", "surface", "night")
 _OF_A_TUBE = ("uvi", "distance", "check", "decline", "section")
 _READ = (FactName.BASKING, FactName.WARM, FactName.COOL, FactName.NIGHT)
@@ -128,6 +130,8 @@ def _is_of_sun(ruled: Opinion | None) -> bool:
 
 def _judges(opinion: Opinion, asked: Asked) -> bool:
     """Say whether a question judges what was told of heat and of a tube: it may be dangerous."""
+    if opinion.part == _SOAKS and asked.lives_in_water:
+        return False
     if asked.warmth and opinion.name not in _OF_HEAT:
         return False
     return not (asked.told.tube and asked.at_a_distance) or opinion.name in _OF_A_TUBE
