@@ -93,11 +93,12 @@ def completed(
     meant: Question,
     asked: Question | None,
     known: Mapping[str, object],
+    before: Mapping[str, object],
     preferences: Preferences,
 ) -> tuple[Question, tuple[Say, ...]]:
     """Return a question with what was told before it and belongs to it, and what is said of that.
 
-    ``asked`` is the question before.
+    ``asked`` is the question before, ``before`` what was known before this line.
     """
     if asked is not None and asked.command == meant.command == _NEEDS:
         named_now = _is_named(typed(meant.values.get("animal", "")))
@@ -106,7 +107,7 @@ def completed(
     if asked is None or asked.command != meant.command:
         meant = _with_readings(meant, known)
     meant, beside = _with_share(meant)
-    meant, more = _in_unit_before(meant, unit_before(asked, known, preferences), preferences)
+    meant, more = _in_unit_before(meant, unit_before(asked, before, preferences), preferences)
     return meant, (*beside, *more)
 
 
@@ -199,8 +200,7 @@ def unit_before(
         read = read_alone(TempsQuery, name, told[name], preferences) if name in told else None
         if isinstance(read, Measure) and read.system is not None:
             return read.system
-    # Who writes German means Celsius.
-    return Units.CM if preferences.spoken == "de" else None
+    return None
 
 
 def _in_unit_before(
@@ -214,18 +214,25 @@ def _in_unit_before(
     if command is None:
         return question, ()
     wanted = _wanted(typed(question.values.get("animal", "")))
-    doubtful = {
-        name: typed(value)
+    texts = {
+        name: value.text if isinstance(value, Measure) and value.assumed else typed(value)
         for name, value in question.values.items()
         if name in _HEATS
-        and _BARE.fullmatch(typed(value))
-        and read_alone(command.query, name, value, preferences) is None
     }
-    taken = {
-        name: read_temperature(text, unit)
-        for name, text in doubtful.items()
-        if (unit := units or _likely(text, wanted.get(name)))
+    doubtful = {
+        name: text
+        for name, text in texts.items()
+        if _BARE.fullmatch(text) and read_alone(command.query, name, text, preferences) is None
     }
+    # Who writes German means Celsius; what was heard with a unit that nobody told is said too.
+    usual = units or (Units.CM if preferences.spoken == "de" else None)
+    taken: dict[str, Measure] = {}
+    for name, text in doubtful.items():
+        value = question.values[name]
+        if isinstance(value, Measure):
+            taken[name] = value
+        elif unit := usual or _likely(text, wanted.get(name)):
+            taken[name] = read_temperature(text, unit)
     beside = tuple(
         Say("talk-taken-as" if units else "talk-taken-likely", TakenAs(degrees(each.middle)))
         for each in taken.values()

@@ -95,7 +95,7 @@ def next_line(
     if doubted := _doubted_before(meant, dialogue.asked, behind):
         known = {n: v for n, v in behind.known.items() if n != UNPLACED}
         return what, doubted, replace(behind, known=known)
-    meant, beside = completed(meant, dialogue.asked, behind.known, wishes)
+    meant, beside = completed(meant, dialogue.asked, behind.known, dialogue.known, wishes)
     return what, meant, replace(behind, beside=(*behind.beside, *beside))
 
 

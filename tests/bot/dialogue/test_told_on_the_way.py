@@ -48,8 +48,9 @@ def test_what_was_told_is_in_the_question_after_it(said: tuple[str, ...], meant:
     ("said", "beside"),
     [
         (("temps warm:43C animal:bearded dragon", "rock says 52"), "like before"),
-        (("needs ackie monitor", "surface is 60"), "If not, say so"),
-        (("tube distance:40cm animal:corn snake", "its a mesh"), "blocks 30 %"),
+        (("needs ackie monitor", "surface is 60"), "Wrong?"),
+        (("was braucht ein stachelschwanzwaran", "der stein hat 60"), "Falsch?"),
+        (("tube distance:40cm animal:corn snake", "its a mesh"), "mesh of 30 %"),
     ],
 )
 def test_what_was_taken_is_said(said: tuple[str, ...], beside: str) -> None:
