@@ -12,7 +12,7 @@ from datetime import date, timedelta
 from pathlib import Path
 from typing import NamedTuple, TypeVar
 
-from bot.database.migrations import versions
+from bot.database.migrations import known_versions
 from bot.database.pragmas import BUSY_S, PRAGMAS
 from bot.saved.counts import WEEKS_KEPT, Asked, week_of
 from bot.saved.group import ServerSettings
@@ -37,7 +37,7 @@ def glance(file: Path, keeper: int, server: int) -> Glance | None:
     try:
         with _connected(file) as connection:
             found = connection.execute("SELECT version_num FROM alembic_version").fetchall()
-            if [version for (version,) in found] != [versions()[-1]]:
+            if [version for (version,) in found] != [known_versions()[-1]]:
                 return None
             for table in _FIGURES:
                 own = f"SELECT 1 FROM {table} WHERE server_id = ? LIMIT 1"

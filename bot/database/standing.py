@@ -8,7 +8,7 @@ from sqlalchemy import URL, Connection, text
 
 from bot.database.engine import Database, connect
 from bot.database.errors import Cause, StoreError, StoreTooNewError, StoreUnavailableError
-from bot.database.migrations import versions
+from bot.database.migrations import known_versions
 from bot.database.trouble import telling_trouble
 from bot.database.upgrade import present
 
@@ -31,7 +31,7 @@ async def standing_of(url: URL) -> Standing:
     Raises StoreUnavailableError, also for a damaged SQLite file, or StoreTooNewError. A missing
     SQLite file is no trouble.
     """
-    known = versions()
+    known = known_versions()
     if url.get_backend_name() == "sqlite" and not Path(url.database or "").exists():
         return Standing(None, known[-1])
     database = connect(url)

@@ -4,7 +4,7 @@ from sqlalchemy import Connection, inspect, text
 
 from bot.database.engine import Database
 from bot.database.errors import StoreTooNewError
-from bot.database.migrations import MIGRATIONS, versions
+from bot.database.migrations import MIGRATIONS, known_versions
 from bot.database.trouble import telling_trouble
 
 __all__ = ["present", "upgrade"]
@@ -22,13 +22,13 @@ async def upgrade(database: Database, to: str = "") -> None:
     async with telling_trouble(), database.for_writing.begin() as connection:
         if database.is_postgresql:
             await connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _LOCK})
-        await connection.run_sync(_upgrade, to or versions()[-1])
+        await connection.run_sync(_upgrade, to or known_versions()[-1])
 
 
 def _upgrade(connection: Connection, to: str) -> None:
     version = present(connection)
-    if version is not None and version not in versions():
-        raise StoreTooNewError(version, versions()[-1])
+    if version is not None and version not in known_versions():
+        raise StoreTooNewError(version, known_versions()[-1])
     if version == to:
         return
     # Needed only for a new version.

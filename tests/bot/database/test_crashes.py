@@ -14,7 +14,7 @@ import pytest
 from sqlalchemy import URL, select, text
 
 from bot.database.engine import connect
-from bot.database.migrations import versions
+from bot.database.migrations import known_versions
 from bot.database.reminders import LEASE
 from bot.database.store import Store, open_store_at
 from bot.database.tables import ReminderRow
@@ -104,14 +104,14 @@ async def test_a_writer_killed_at_any_moment_loses_and_doubles_nothing(empty: UR
 
 async def test_an_upgrade_that_fails_half_way_leaves_the_earlier_version(empty: URL) -> None:
     database = connect(empty)
-    await upgrade(database, versions()[0])
+    await upgrade(database, known_versions()[0])
     async with database.for_writing.begin() as connection:
         await connection.execute(text("CREATE TABLE board (in_the_way INTEGER)"))
     with pytest.raises(Exception, match=r"board|cannot be used"):
         await upgrade(database)
     async with database.for_writing.begin() as connection:
         found = await connection.execute(text("SELECT version_num FROM alembic_version"))
-        assert found.scalar_one() == versions()[0]
+        assert found.scalar_one() == known_versions()[0]
         await connection.execute(text("DROP TABLE board"))
     await upgrade(database)
     store = Store.over(database)

@@ -15,7 +15,7 @@ from sqlalchemy import URL, Connection, MetaData, insert, text
 
 from bot.database.engine import Database, connect
 from bot.database.errors import StoreTooNewError, StoreUnavailableError
-from bot.database.migrations import versions
+from bot.database.migrations import known_versions
 from bot.database.store import Store, open_store_at
 from bot.database.tables import Table
 from bot.database.upgrade import upgrade
@@ -112,7 +112,7 @@ def unordered(group: ServerExport) -> object:
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("version", versions())
+@pytest.mark.parametrize("version", known_versions())
 @settings(
     max_examples=6 if FULL else 3,
     deadline=None,
@@ -124,7 +124,7 @@ async def test_what_an_earlier_version_kept_is_there_today(
 ) -> None:
     database = await emptied(empty)
     try:
-        await upgrade(database, versions()[0])
+        await upgrade(database, known_versions()[0])
         async with database.for_writing.begin() as connection:
             await connection.run_sync(fill, group, keeper)
         await upgrade(database, version)

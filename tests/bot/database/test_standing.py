@@ -10,7 +10,7 @@ from sqlalchemy import URL, make_url, text
 
 from bot.database.engine import connect
 from bot.database.errors import Cause, StoreTooNewError, StoreUnavailableError
-from bot.database.migrations import versions
+from bot.database.migrations import known_versions
 from bot.database.standing import standing_of, trouble_of
 from bot.database.store import Store, open_store_at
 from bot.database.upgrade import upgrade
@@ -19,7 +19,7 @@ from tests.bot.database.databases import fresh_sqlite
 
 async def test_a_database_in_use_has_the_newest_version(store: Store, address: URL) -> None:
     standing = await standing_of(address)
-    assert standing.version == standing.newest == versions()[-1]
+    assert standing.version == standing.newest == known_versions()[-1]
 
 
 async def test_a_missing_file_is_no_trouble_and_is_not_made(tmp_path: Path) -> None:
@@ -31,11 +31,11 @@ async def test_a_missing_file_is_no_trouble_and_is_not_made(tmp_path: Path) -> N
 async def test_an_older_database_is_told_and_left_as_it_is(tmp_path: Path) -> None:
     address = fresh_sqlite(tmp_path)
     database = connect(address)
-    await upgrade(database, versions()[0])
+    await upgrade(database, known_versions()[0])
     await database.close()
     for _ in range(2):
         standing = await standing_of(address)
-        assert (standing.version, standing.newest) == (versions()[0], versions()[-1])
+        assert (standing.version, standing.newest) == (known_versions()[0], known_versions()[-1])
 
 
 async def test_a_database_of_a_newer_program_is_told(tmp_path: Path) -> None:
