@@ -4,7 +4,8 @@
 lack-animal = welches Tier es ist
 lack-tube = wie stark die Röhre ist (an einem Ende: 12%, 5.0)
 lack-reflector = was dahinter ist: polished (Spiegel), plain (weiß) oder not sure
-lack-screen = was dazwischen ist: none oder was das Gitter schluckt (45%)
+lack-screen = was dazwischen ist: none, was das Gitter schluckt (45%), oder not sure
+lack-screen-known = was dazwischen ist: none oder was das Gitter schluckt (45%)
 lack-screen-mesh = wie viel UV dein Gitter schluckt (weißt du es nicht, nimm 45%)
 lack-distance = wie weit es von der Röhre bis zum Rücken deines Tiers ist
 lack-distance-lamp = wie weit es von der Lampe bis zur Fläche am Sonnenplatz ist

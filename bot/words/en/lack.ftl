@@ -4,7 +4,8 @@
 lack-animal = which animal it is
 lack-tube = how strong the tube is (on one end: 12%, 5.0)
 lack-reflector = what is behind it: polished (mirror), plain (white) or not sure
-lack-screen = what is between: none, or what your mesh blocks (45%)
+lack-screen = what is between: none, what your mesh blocks (45%), or not sure
+lack-screen-known = what is between: none, or what your mesh blocks (45%)
 lack-screen-mesh = how much UV your mesh blocks (if you do not know, try 45%)
 lack-distance = how far it is from the tube to your animal's back
 lack-distance-lamp = how far it is from the front of the lamp to the basking surface
