@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from bot.dialogue.bare import only_number
 from bot.dialogue.doing import OPTIONS, Doer, Meant, ways
+from bot.dialogue.figures import bare_degrees
 from bot.dialogue.following import Does, does, line_after
 from bot.dialogue.kept import Dialogue
 from bot.dialogue.phrases import asks
@@ -136,7 +137,8 @@ def _least(
             return _AGAINST_A_CHANGE
         return _AGAINST if is_choice else _OF_ONE_WORD if few else _SPEAKS
     before = dialogue.asked
-    tells = bool(asked.told.facts.keys() - _TELLS_LITTLE) or bool(only_number(asked.said))
+    figure = only_number(asked.said) or bare_degrees(asked.said)
+    tells = bool(asked.told.facts.keys() - _TELLS_LITTLE) or bool(figure)
     changes = before is not None and (
         by_rule != before if by_rule.command == before.command else tells
     )
