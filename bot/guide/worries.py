@@ -53,4 +53,5 @@ def _is_like(word: str, other: str) -> bool:
 
     if word == other or min(len(word), len(other)) < _SHORTEST_SLIPPED:
         return word == other
-    return OSA.distance(word, other, score_cutoff=1) <= 1
+    # Another first letter makes another word: cage and page.
+    return word[0] == other[0] and OSA.distance(word, other, score_cutoff=1) <= 1

@@ -91,7 +91,8 @@ def torn_between(asked: Asked, ruled: Opinion | None) -> tuple[Opinion, ...]:
     Nothing where either is surer, where a hazard is told, or where figures tell a set-up.
     """
     figures = sum(any(sign.isdigit() for sign in word) for word in asked.words.split())
-    told = figures > _FEW_FIGURES or asked.warmth or asked.at_a_distance or _tells_readings(asked)
+    many = figures > _FEW_FIGURES or (ruled is not None and figures == _FEW_FIGURES)
+    told = many or asked.warmth or asked.at_a_distance or _tells_readings(asked)
     if told or not _has_words(asked):
         return ()
     found = [(opinion, one.chance) for one in meant(asked) if (opinion := _opinion(one))]

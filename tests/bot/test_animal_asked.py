@@ -176,4 +176,6 @@ def test_a_name_that_cannot_be_shown_is_told_as_read(name: str, line: str) -> No
         question = Question(command, {"setup": setup, "animal": name})
         told = ask(question, Preferences(language=language))
         assert told.language == language
-        assert any(" ? (" in row.text for row in told.rows)
+        # Half of a pair is no character, and is told as what stands for one.
+        shown = " \ufffd (" if name == "\ud800" else " ? ("
+        assert any(shown in row.text for row in told.rows)

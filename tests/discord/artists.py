@@ -27,7 +27,7 @@ class Clock:
 
 def told(drawing: Drawing) -> bytes:
     """Return what the picture would be of."""
-    return f"{getattr(drawing, 'over', '')} {drawing.title}".encode()
+    return f"{getattr(drawing, 'over', '')} {drawing.title}".strip().encode()
 
 
 def hopeless(_: Drawing) -> bytes:

@@ -101,7 +101,7 @@ async def test_what_was_heard_in_free_words_fills_the_form_of_the_question_they_
 ) -> None:
     async with world.running(bot()):
         asked = await world.slash("ask", {"question": "which uvb for my ball python in a 4ft viv"})
-        assert "I need two more things" in asked.text
+        assert "6 % or weaker" in asked.text
         form = await world.press(asked, "Fill in")
         whole = await world.submit(form, {"distance": "14 in", "screen": "none"})
     assert form.fields["animal"]["value"] == "royal python"
