@@ -134,3 +134,35 @@ def test_what_makes_it_more_urgent_is_heard(text: str, urgency: str) -> None:
 def test_a_limp_animal_is_heard_wherever_it_lies(text: str) -> None:
     assert "not_moving" in [alarm.key for alarm in listen(text)]
     assert listen("limp lettuce under the lamp for my beardie") == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("my bearded dragon is unconscious under the lamp", "not_moving"),
+        ("my snake is not moving under the lamp", "not_moving"),
+        ("my snake is not moving", "not_moving"),
+        ("my leopard gecko isn't moving", "not_moving"),
+        ("my chameleon passed out", "not_moving"),
+        ("mein gecko bewegt sich nicht unter der lampe", "not_moving"),
+        ("mein skink liegt bewusstlos unter der lampe", "not_moving"),
+        ("my gecko passed out in the heat", "overheated"),
+        ("bearded dragon, lights on all night, uv 12 hours", "light_all_day"),
+    ],
+)
+def test_what_cannot_wait_is_heard_whatever_was_learned(text: str, key: str) -> None:
+    assert listen(text)[0].key == key
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my husband is unconscious on the sofa after the match",
+        "my gecko passed out after dinner lol",
+        "my gecko isn't moving much in the day",
+        "my snake is not moving from her hide",
+        "meine schlange bewegt sich nicht, sie schläft",
+    ],
+)
+def test_who_rests_or_jokes_is_no_hazard(text: str) -> None:
+    assert listen(text) == ()
