@@ -66,7 +66,7 @@ KINDS = {
 # How many modules are loaded at most once it is answered, a few more than there were.
 MOST = {"convert": 350, "help": 350, "temps": 545, "distance": 500, "ask": 630}
 WITH_A_DATABASE = 12
-WITH_THE_STORE = 1065
+WITH_THE_STORE = 1071
 _SCRIPT = """
 import contextlib, io, sys
 from bot.__main__ import main

@@ -43,6 +43,7 @@ from bot.drawing.side import (
     Tool,
 )
 from bot.drawing.tally import Course, Tally, TallyGroup, TallyRow
+from bot.drawing.timeline import Stretch, StretchKind, Timeline, TimeRow
 from bot.drawing.tone import Tone
 
 __all__ = [
@@ -77,12 +78,16 @@ __all__ = [
     "Sheet",
     "Shift",
     "Side",
+    "Stretch",
+    "StretchKind",
     "Strip",
     "Stroke",
     "Tally",
     "TallyGroup",
     "TallyRow",
     "Ticks",
+    "TimeRow",
+    "Timeline",
     "Tone",
     "Tool",
     "Zone",
@@ -90,7 +95,7 @@ __all__ = [
     "fingerprint",
 ]
 
-Drawing = Chart | Drop | Side | Sheet | Card | Tally | Ladder
+Drawing = Chart | Drop | Side | Sheet | Card | Tally | Ladder | Timeline
 
 
 def fingerprint(drawing: Drawing) -> str:

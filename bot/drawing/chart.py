@@ -28,6 +28,7 @@ class Ticks(Enum):
     NUMBERS = "numbers"
     DATES = "days, counted as datetime.date.toordinal does"
     MONTHS = "days of a year, 1 to 366"
+    CLOCK = "hours of a day, 0 to 24"
     POWERS = "powers of ten: the axis holds their exponents"
 
 

@@ -46,7 +46,7 @@ STRANGE = (
 )
 # Answered by words alone.
 QUESTIONS = ("about", "convert ", "guide", "help")
-UNDRAWN = (*QUESTIONS, "decline age:", "hours animal:bearded", "next beardie, ")
+UNDRAWN = (*QUESTIONS, "next beardie, ")
 LINES = [*(line for command in COMMANDS for line in command.examples), *REFUSED, *STRANGE]
 
 

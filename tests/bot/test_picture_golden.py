@@ -59,6 +59,8 @@ QUESTIONS: dict[str, str] = {
     "dose": "dose uvi:4 hours:10 distance:14in latitude:27S month:June",
     "lamps": "lamp",
     "check-odd": "check veiled chameleon, 18x18x79in enclosure, 6% polished, no mesh, 10in to back",
+    "hours-day": f"hours {_DRAGON}",
+    "decline-age": "decline age:20 months lamp:compact lamp",
 }
 
 
@@ -116,8 +118,8 @@ def test_a_picture_looks_as_it_was_last_looked_at(name: str) -> None:
     assert worst < WORST, worst
 
 
-def test_there_are_28_of_them_and_no_other_file() -> None:
-    assert len(QUESTIONS) == 28
+def test_there_are_30_of_them_and_no_other_file() -> None:
+    assert len(QUESTIONS) == 30
     assert {path.stem for path in FOLDER.iterdir()} == set(QUESTIONS)
 
 

@@ -23,6 +23,7 @@ _OFTEN_REFUSED = ("plan", "section", "section of an odd box", "basking", "air", 
 _TUBES = ("2%", "5%", "6%", "7%", "10%", "12%", "14%")
 _REFLECTORS = ("polished", "plain")
 _SCREENS = ("none", "30%", "45%", "18x16 0.011in")
+_AGING = ("T5 HO", "T8", "compact lamp", "mercury vapour", "metal halide")
 # Very tall, very long, tiny; and of one foot each way.
 _ODD_BOXES = ("18x18x79", "24x24x72", "157x24x24", "8x8x8", "12x12x12")
 _BOXES = ("24x18x12", "36x18x18", "48x24x24", "48x24x48", "72x36x36", "96x36x48", "24x24x48")
@@ -97,11 +98,18 @@ KINDS: dict[str, Callable[[Random], str]] = {
     "needs": lambda r: f"needs {_animal(r)}",
     "card": lambda r: f"card {_animal(r)}",
     "decline": lambda r: f"decline {_animal(r)} readings:{_readings(r)}",
+    "decline by age": lambda r: (
+        f"decline age:{r.choice((1, 5, 40, 200, 400, 900, 9000))} days lamp:{r.choice(_AGING)}"
+    ),
     "meter": lambda r: (
         f"meter {_animal(r)} readings:{r.randint(8, 12)}in {r.uniform(4, 9):.1f}, "
         f"{r.randint(13, 20)}in {r.uniform(2, 6):.1f}"
     ),
     "hours": lambda r: f"hours {_animal(r)} latitude:{r.randint(-66, 66)}",
+    "hours of a day": lambda r: (
+        f"hours {_animal(r)} on:{r.randint(0, 23)}:{r.choice(('00', '10', '45'))} "
+        f"off:{r.randint(0, 23)}:{r.choice(('00', '20', '59'))}"
+    ),
     "night": lambda r: f"night room:{r.randint(35, 95)}F {_animal(r)}",
     "basking": lambda r: (
         f"basking surface:{r.randint(75, 130)}F air:{r.randint(65, 90)}F "

@@ -13,8 +13,8 @@ import resvg_py
 from PIL import Image
 
 from bot.ask import ask
-from bot.drawing import Card, Ladder, Side, Tone
-from bot.preferences import Preferences
+from bot.drawing import Card, Ladder, Side, Timeline, Tone
+from bot.preferences import LANGUAGES, Language, Preferences
 from bot.render.picture import Theme, page_of
 from bot.render.picture.inks import TONE_SIGN, Sign
 from bot.render.picture.lettering import font_files
@@ -88,6 +88,78 @@ def test_a_cell_of_a_card_is_drawn_bad_only_where_no_distance_stands_in_it() -> 
     for row in drawing.drawing.rows:
         for cell in row.cells:
             assert (cell.tone is Tone.BAD) == (not any(c.isdigit() for c in cell.first)), cell
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("lamp", ["T5 HO", "compact lamp", "metal halide", "mercury vapour"])
+def test_the_bar_of_an_age_has_the_verdict_of_the_reply_and_today_lies_where_it_says(
+    lamp: str, language: Language
+) -> None:
+    seen = set()
+    for days in (2, 100, 182, 190, 270, 365, 366, 700, 4000):
+        reply = ask(f"decline age:{days} days lamp:{lamp}", Preferences(language=language))
+        assert reply.picture is not None
+        drawing = reply.picture.drawing
+        assert isinstance(drawing, Timeline)
+        assert plain(drawing.title) == reply.brief[0].text
+        assert plain(drawing.title) in plain(reply.picture.alt)
+        [due], [today] = drawing.rows[0].stretches, drawing.marks
+        assert today.is_now
+        assert today.x == pytest.approx(24.0 * days)
+        late = Tone.BAD if today.x > due.high else Tone.DOUBTFUL
+        assert drawing.tone is (Tone.GOOD if today.x <= due.low else late), days
+        seen.add(drawing.tone)
+    assert {Tone.GOOD, Tone.BAD} <= seen
+
+
+def test_an_age_that_was_not_told_has_no_mark_and_no_sign_and_what_nobody_knows_no_picture() -> (
+    None
+):
+    untold = ask("decline lamp:T8", Preferences(language="en")).picture
+    assert untold is not None
+    assert isinstance(untold.drawing, Timeline)
+    assert not untold.drawing.marks
+    assert untold.drawing.tone is Tone.PLAIN
+    assert ask("decline age:8 months lamp:LED bar", Preferences(language="en")).picture is None
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize(
+    ("times", "tone", "lit", "dark"),
+    [
+        ("", Tone.PLAIN, [(8, 20)], [(0, 8), (20, 24)]),
+        ("on:07:30 off:19:30", Tone.GOOD, [(7.5, 19.5)], [(0, 7.5), (19.5, 24)]),
+        ("on:06:00 off:22:30", Tone.BAD, [(6, 22.5)], [(0, 6), (22.5, 24)]),
+        ("on:12:00 off:00:00", Tone.GOOD, [(12, 24)], [(0, 12)]),
+        ("on:21:00 off:09:00", Tone.DOUBTFUL, [(0, 9), (21, 24)], [(9, 21)]),
+        ("on:08:00 off:08:00", Tone.BAD, [(0, 24)], []),
+    ],
+)
+def test_a_day_is_lit_and_dark_when_the_reply_says_so(
+    times: str,
+    tone: Tone,
+    lit: list[tuple[float, float]],
+    dark: list[tuple[float, float]],
+    language: Language,
+) -> None:
+    reply = ask(f"hours animal:bearded dragon {times}", Preferences(language=language))
+    assert reply.picture is not None
+    drawing = reply.picture.drawing
+    assert isinstance(drawing, Timeline)
+    assert plain(drawing.title) in [line.text for line in reply.brief]
+    assert plain(drawing.title) in plain(reply.picture.alt)
+    assert drawing.tone is tone
+    for row in drawing.rows:
+        assert [(one.low, one.high) for one in row.stretches] == lit
+    assert [(night.low, night.high) for night in drawing.nights] == dark
+    assert len(drawing.rows) == 2
+
+
+def test_an_animal_that_does_not_bask_is_shown_no_basking_lamp() -> None:
+    picture = ask("hours animal:axolotl", Preferences(language="en")).picture
+    assert picture is not None
+    assert isinstance(picture.drawing, Timeline)
+    assert len(picture.drawing.rows) == 1
 
 
 def test_every_sign_that_is_drawn_is_one_of_three() -> None:

@@ -2,34 +2,25 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import time
 
 from bot.command import Command
-from bot.dangers.past_limits import alarms_past
-from bot.facts import Hours, Name, Say, Says, hours
+from bot.facts import Name, Say, Says
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.preferences import Context
 from bot.queries.day import Home, HoursQuery
 from bot.questions.animals import animal_asked
+from bot.questions.heat.day_picture import day_picture
+from bot.questions.heat.hours_flat import FlatHours, flat_hours
 from bot.questions.heat.hours_picture import year_picture
 from bot.questions.heat.hours_seasons import Seasons, seasons
 from bot.questions.heat.shared import HEAT_CARE
-from bot.questions.shared import animal_name, known_by
-from bot.reply import Alarm, Picture
-from calc.animal import Animal, Subject, Target
-from calc.judgement import Verdict, judge_reading
-from calc.limits import Met, limits_of
-from calc.quantities import Quantity
-from calc.timer import LightTimes, flat_times
+from bot.questions.shared import animal_name
+from bot.reply import Picture
+from calc.judgement import Verdict
 
 __all__ = ["HOURS", "FlatHours", "HomeUnknown", "light_hours", "tell"]
 
 _GUIDE = ("day-length", "nights")
-_HOUR_S = 3600.0
-_DAY_MIN, _HALF_DAY_MIN = 24 * 60, 12 * 60
-# Every place that people live in is dark then, or sleeps [min after midnight].
-_DEEPEST_NIGHT = range(60, 240)
-_MORNING = range(4, 13)
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,36 +30,10 @@ class HomeUnknown:
     animal: Name
 
 
-@dataclass(frozen=True, slots=True)
-class FlatHours:
-    """A day that is the same all year: as it was told, else the simple one.
-
-    ``verdict`` is None where no times were told, or no target is known; ``morning`` is when the
-    lights may go on instead of at night.
-    """
-
-    animal: Name
-    on: time
-    off: time
-    lit: Hours
-    told: bool
-    light: Hours
-    target: Hours | None
-    target_is_range: bool
-    target_known: Say | None
-    verdict: Verdict | None
-    at_night: bool
-    basking: bool
-    morning: time
-    unused: tuple[str, ...]
-    alarms: tuple[Alarm, ...]
-    sources: tuple[str, ...]
-
-
 def light_hours(query: HoursQuery, context: Context) -> FlatHours | Seasons | HomeUnknown:
     """Work out a flat day, or the light of each month where a latitude is given."""
     if query.latitude is None:
-        return _flat(query, animal_asked(query.animal, context), context)
+        return flat_hours(query, animal_asked(query.animal, context), context)
     if not isinstance(query.latitude, Home):
         # A place has its seasons whoever lives there: the animal is not asked for.
         return seasons(query, None)
@@ -76,68 +41,6 @@ def light_hours(query: HoursQuery, context: Context) -> FlatHours | Seasons | Ho
     if animal.home_latitude_deg is None:
         return HomeUnknown(animal_name(animal))
     return seasons(query, animal)
-
-
-def _flat(query: HoursQuery, animal: Animal, context: Context) -> FlatHours:
-    target = animal.light_hours
-    told = _times_told(query)
-    times = told or (flat_times() if query.on is None else flat_times(on=query.on))
-    alarms = alarms_past(limits_of(animal), Met(light_s=times.hours * _HOUR_S))
-    low, high = (12.0, 12.0) if target is None else (target.low, target.high)
-    known = None
-    if target is not None:
-        known = known_by(animal, Subject.LIGHT_HOURS, target, context.own)
-    return FlatHours(
-        animal=animal_name(animal),
-        on=times.on,
-        off=times.off,
-        lit=hours(times.hours),
-        told=told is not None,
-        light=hours(12.0, (min(low, 12.0), max(high, 12.0))),
-        target=None if target is None else hours(target.aim, (low, high)),
-        target_is_range=low < high,
-        target_known=known,
-        verdict=None if told is None or target is None else _judged(told, target),
-        # Where it is light all day, what is done about that comes first.
-        at_night=_burns_at_night(times) and not alarms,
-        basking=bool(animal.basking),
-        morning=_morning(times.on),
-        unused=tuple(x for x in ("zone", "months", "year") if x in query.model_fields_set),
-        alarms=alarms,
-        sources=("common_practice", *(() if target is None else (target.source,))),
-    )
-
-
-def _times_told(query: HoursQuery) -> LightTimes | None:
-    """Return the keeper's own times, where it was told when the lights go off."""
-    if query.off is None:
-        return None
-    off = _minutes(query.off)
-    on = (off - _HALF_DAY_MIN) % _DAY_MIN if query.on is None else _minutes(query.on)
-    lit = (off - on) % _DAY_MIN or _DAY_MIN
-    return LightTimes(time(on // 60, on % 60), query.off, lit / 60.0)
-
-
-def _minutes(moment: time) -> int:
-    return 60 * moment.hour + moment.minute
-
-
-def _judged(told: LightTimes, target: Target) -> Verdict:
-    """Return how the keeper's own hours are, by the one judgement."""
-    return judge_reading(Quantity.LIGHT_HOURS, told.hours, target.low, target.high).verdict
-
-
-def _burns_at_night(times: LightTimes) -> bool:
-    """Say whether lights burn in the middle of the night."""
-    on, lit = _minutes(times.on), round(60.0 * times.hours)
-    return any((minute - on) % _DAY_MIN < lit for minute in _DEEPEST_NIGHT)
-
-
-def _morning(on: time) -> time:
-    """Return when they may go on instead: then, half a day later where that is a morning, or 8."""
-    half_a_day_later = on.replace(hour=(on.hour + 12) % 24)
-    mornings = (start for start in (on, half_a_day_later) if start.hour in _MORNING)
-    return next(mornings, time(8))
 
 
 def tell(facts: FlatHours | Seasons | HomeUnknown) -> Layered:
@@ -161,10 +64,12 @@ def _home_unknown_told(facts: HomeUnknown) -> Layered:
 
 def _flat_told(facts: FlatHours) -> Layered:
     say = Says("hours", facts)
+    brief = _flat_brief(facts, say)
+    told = brief.head, *brief.range
     return Layered(
         command="hours",
         title=say("title"),
-        brief=_flat_brief(facts, say),
+        brief=brief,
         steps=(
             *([say("step-morning")] if facts.at_night else []),
             say("step-set"),
@@ -177,6 +82,7 @@ def _flat_told(facts: FlatHours) -> Layered:
         values=(("light", facts.light), ("light_told", facts.lit if facts.told else None)),
         guide=_GUIDE,
         sources=facts.sources,
+        picture=lambda teller: Picture.later(day_picture, facts, told, teller),
         alarms=facts.alarms,
     )
 

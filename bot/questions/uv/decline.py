@@ -12,7 +12,8 @@ from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.uv_depth import DeclineQuery
 from bot.questions.uv.dated_asked import dated_asked
-from bot.questions.uv.decline_age import ByAge, by_age, tell_by_age
+from bot.questions.uv.decline_age import ByAge, by_age
+from bot.questions.uv.decline_age_told import tell_by_age
 from bot.questions.uv.fading import DatedRead, Fading, Leaves, Stands, fading
 from bot.questions.uv.fading_picture import fading_picture
 from bot.questions.uv.group_fading import pace_rows

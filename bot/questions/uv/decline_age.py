@@ -1,22 +1,20 @@
 """When a UV lamp is replaced by its age alone: common practice, for some kinds not even that.
 
-A lamp with dated readings is answered from those, whatever its kind. Words: ``decline.ftl``.
+A lamp with dated readings is answered from those, whatever its kind.
 """
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.facts import Hours, Number, Say, Says, hours, plain_number
+from bot.facts import Hours, Number, Say, hours, plain_number
 from bot.language.uv_lamps import UvLamp
-from bot.layered import Brief, Layered, Row
-from bot.questions.uv.group_fading import GroupPace, group_pace, pace_rows
-from bot.questions.uv.shared import EYES_CARE, SHADE_CARE
+from bot.questions.uv.group_fading import GroupPace, group_pace
 from bot.saved.group import NOTHING_OWN, Own
 from calc.uv.decline import READ_AGAIN_DAYS, REPLACE_AFTER_DAYS, REPLACE_OTHERS_AFTER_DAYS
 from calc.uv.lamp import AgeBand, age_band
 
-__all__ = ["Aged", "ByAge", "OtherAge", "by_age", "tell_by_age"]
+__all__ = ["Aged", "ByAge", "OtherAge", "by_age"]
 
 _UNREAD = ("sunbed_end_of_life", "mcginley1998", "burn_in")
 _DAY_S, _DAY_H, _HOUR_S = 86_400.0, 24.0, 3_600.0
@@ -114,32 +112,3 @@ def _others() -> Iterator[Say]:
     for name, ages in REPLACE_OTHERS_AFTER_DAYS.items():
         soon, late = _months(ages)
         yield Say("decline-other-age", OtherAge(UvLamp(name), soon, late, soon == late))
-
-
-def tell_by_age(facts: ByAge) -> Layered:
-    """Tell whether its age says to replace it, and that only a meter can tell."""
-    say = Says("decline", facts)
-    known, untold = facts.aged is not Aged.UNKNOWN, facts.aged is Aged.UNTOLD
-    return Layered(
-        command="decline",
-        title=say("age-title"),
-        brief=Brief(
-            head=say("usual") if untold else say.by("aged", facts.aged),
-            range=(say.by("aged", facts.aged),) if untold else (say("usual"),) if known else (),
-            steps=(say("do-meter") if known else say("do-other"), say("do-note")),
-        ),
-        steps=(say("step-note"), say("step-borrow")),
-        numbers=tuple(_numbers(facts, say)),
-        why=(say("why-meter"), say("why-ages")),
-        care=(EYES_CARE, SHADE_CARE),
-        values=(("age", facts.age), ("replace_after", facts.replace_after)),
-        guide=("when-a-lamp-is-worn-out", "how-to-take-a-reading"),
-        sources=facts.sources,
-    )
-
-
-def _numbers(facts: ByAge, say: Says) -> Iterator[Row]:
-    yield Row(say("label-age"), say("age"))
-    yield from pace_rows(facts.pace)
-    if facts.others:
-        yield Row(say("label-others"), say("others"))

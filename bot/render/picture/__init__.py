@@ -7,7 +7,7 @@ dark.
 from functools import lru_cache
 from io import BytesIO
 
-from bot.drawing import Card, Chart, Drawing, Drop, Ladder, Sheet, Side, Tally
+from bot.drawing import Card, Chart, Drawing, Drop, Ladder, Sheet, Side, Tally, Timeline
 from bot.render.picture.card import draw_card
 from bot.render.picture.chart import draw_chart
 from bot.render.picture.drop import draw_drop
@@ -18,6 +18,7 @@ from bot.render.picture.page import Page
 from bot.render.picture.sheet import draw_sheet
 from bot.render.picture.side import draw_side
 from bot.render.picture.tally import draw_tally
+from bot.render.picture.timeline import draw_timeline
 
 __all__ = ["MOST_BYTES", "Theme", "draw", "page_of", "png_of"]
 
@@ -53,6 +54,8 @@ def page_of(drawing: Drawing) -> Page:
             return draw_tally(drawing)
         case Ladder():
             return draw_ladder(drawing)
+        case Timeline():
+            return draw_timeline(drawing)
 
 
 def png_of(svg: str, pixels: int = _PIXELS) -> bytes:

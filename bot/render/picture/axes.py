@@ -27,6 +27,8 @@ def ticks_of(axis: Axis, scale: Scale, most: int = 7) -> list[Tick]:
         return month_ticks(axis)
     if axis.ticks is Ticks.DATES:
         return day_ticks(axis)
+    if axis.ticks is Ticks.CLOCK:
+        return [Tick(float(hour), (f"{hour:02}:00",)) for hour in range(0, 25, 6)]
     if axis.ticks is Ticks.POWERS:
         return power_ticks(axis)
     return even_ticks(axis.low, axis.high, scale, most)

@@ -128,6 +128,10 @@ decline-picture-alt = Diagramm: UV-Index über die Tage.
 decline-picture-day = { UVI($read, form: "given") } am { DAY($day) }.
 decline-picture-read = UV-Index { UVI($now) } zuletzt: { $judged }.
 decline-picture-today = heute
+decline-picture-months = Alter in Monaten
+decline-picture-alt-age = Balken: in welchem Alter solche Lampen getauscht werden. Sein Ende ist offen.
+# Only with: $months
+decline-picture-age = Alter heute in Monaten: etwa { NUMBER($months) }.
 
 ## Allein nach dem Alter
 decline-age-title = { $kind ->

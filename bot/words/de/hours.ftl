@@ -106,6 +106,11 @@ hours-care = Mehr Stunden machen eine schwache Röhre nicht wett, und Licht die 
 hours-care-short = Licht die ganze Nacht schadet.
 
 ## Das Bild
+hours-picture-alt-day = Ein Tag als Balken: wann das Licht an ist, und die dunkle Nacht.
+hours-picture-on = an { CLOCK($on) }
+hours-picture-off = aus { CLOCK($off) }
+hours-picture-dark = dunkel
+hours-picture-lights = Licht
 hours-picture-title = Das Licht auf { hours-place }
 hours-picture-subtitle = Stunden Licht am Tag, über das Jahr
 hours-picture-axis = Stunden am Tag

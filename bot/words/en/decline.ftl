@@ -128,6 +128,10 @@ decline-picture-alt = Chart of the UV index against the day.
 decline-picture-day = { UVI($read, form: "given") } on { DAY($day) }.
 decline-picture-read = UV index { UVI($now) } when last read: { $judged }.
 decline-picture-today = today
+decline-picture-months = age in months
+decline-picture-alt-age = Bar of the ages at which such lamps are replaced. Its end is open.
+# Only with: $months
+decline-picture-age = Age today in months: about { NUMBER($months) }.
 
 ## By its age alone
 decline-age-title = { $kind ->

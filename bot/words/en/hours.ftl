@@ -106,6 +106,11 @@ hours-care = More hours do not make up for a weak tube, and lights on all night 
 hours-care-short = Lights on all night do harm.
 
 ## The picture
+hours-picture-alt-day = A day as a bar: when the lights are on, and the dark night.
+hours-picture-on = on { CLOCK($on) }
+hours-picture-off = off { CLOCK($off) }
+hours-picture-dark = dark
+hours-picture-lights = lights
 hours-picture-title = The light of { hours-place }
 hours-picture-subtitle = hours of light a day, over the year
 hours-picture-axis = Hours a day
