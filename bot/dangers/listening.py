@@ -53,10 +53,11 @@ _CLAUSE_TELLS = 0.9
 # And up to what is wrong with this one, before it is told where.
 _PLACE_COUNTS_NOT = 0.85
 # Where one of a text stands without any of the others, it is no hazard: a figure that is too small,
-# a lid of glass of which nobody says that the tube is over it.
+# a lid of glass of which nobody says that the tube is over it, a reading that nobody wishes for.
 _NEEDS = {
     "light_all_day": ("hours", {"hours_long", "all_hours"}),
     "no_uv_through_glass": ("pane_lid", {"over_glass", "through_word", "between_word"}),
+    "too_hot_wish": ("uvi_strong", {"wish", "need_word"}),
 }
 # Where a person may be hurt, less of a chance is enough beside another hazard.
 _OF_PEOPLE = 0.6
