@@ -28,6 +28,7 @@ from bot.drawing.ladder import Ladder, Rung
 from bot.drawing.sheet import Gauge, Sheet
 from bot.drawing.side import (
     Bar,
+    Behind,
     Block,
     Dimension,
     End,
@@ -49,6 +50,7 @@ from bot.drawing.tone import Tone
 __all__ = [
     "Axis",
     "Bar",
+    "Behind",
     "Block",
     "Card",
     "CardRow",

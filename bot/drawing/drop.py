@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from bot.drawing.chart import Axis, Line, Point, Range, Zone
-from bot.drawing.side import Figure
+from bot.drawing.side import Behind, Figure
 from bot.drawing.tone import Tone
 
 __all__ = ["Drop"]
@@ -15,7 +15,7 @@ class Drop:
 
     ``down`` is the axis of the scene, ``across`` that of the UV index, which ``line`` tells over
     the distance. The back lies ``back_m`` below the lamp, ``away`` says so; ``keep`` is advised.
-    The lamp is a tube, or ``is_small``.
+    The lamp is a tube with what is ``behind`` it, or ``is_small``.
     """
 
     over: str
@@ -34,4 +34,5 @@ class Drop:
     animal: Figure = Figure.LIZARD
     animal_m: float = 0.45
     is_small: bool = False
+    behind: Behind | None = None
     note: str = ""

@@ -8,6 +8,7 @@ from bot.drawing.tone import Tone
 
 __all__ = [
     "Bar",
+    "Behind",
     "Block",
     "Dimension",
     "End",
@@ -54,14 +55,25 @@ class Moved(StrEnum):
     STAND = auto()
 
 
+class Behind(StrEnum):
+    """What is behind a tube."""
+
+    POLISHED = auto()
+    PLAIN = auto()
+
+
 @dataclass(frozen=True, slots=True)
 class Bar:
-    """A tube [m]: seen from the side a bar, from its end (x0 = x1) a dot."""
+    """A tube [m]: seen from the side a bar, from its end (x0 = x1) a dot.
+
+    Where nobody told what is ``behind`` it, none of both is drawn.
+    """
 
     x0: float
     x1: float
     y: float
     label: str
+    behind: Behind | None = None
 
 
 @dataclass(frozen=True, slots=True)

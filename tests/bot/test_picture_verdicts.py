@@ -13,11 +13,12 @@ import resvg_py
 from PIL import Image
 
 from bot.ask import ask
-from bot.drawing import Card, Ladder, Side, Timeline, Tone
+from bot.drawing import Behind, Card, Drop, Ladder, Side, Timeline, Tone
 from bot.preferences import LANGUAGES, Language, Preferences
 from bot.render.picture import Theme, page_of
 from bot.render.picture.inks import TONE_SIGN, Sign
 from bot.render.picture.lettering import font_files
+from bot.render.picture.things import tube_across, tube_along
 from tests.bot.svg_read import SVG
 from tests.bot.test_picture_colours import contrast
 from tests.bot.test_picture_golden import QUESTIONS, TODAY, drawing_of
@@ -160,6 +161,49 @@ def test_an_animal_that_does_not_bask_is_shown_no_basking_lamp() -> None:
     assert picture is not None
     assert isinstance(picture.drawing, Timeline)
     assert len(picture.drawing.rows) == 1
+
+
+@pytest.mark.parametrize(
+    ("line", "behind"),
+    [
+        ("distance tube:12% screen:none reflector:polished", Behind.POLISHED),
+        ("distance tube:12% screen:none reflector:plain", Behind.PLAIN),
+        ("distance tube:12% readings:4 at 14in", None),
+        ("uvi distance:14in tube:12% screen:none reflector:plain", Behind.PLAIN),
+        ("meter readings:5.6 at 30cm, 4.3 at 36cm reflector:polished", Behind.POLISHED),
+        ("meter readings:5.6 at 30cm, 4.3 at 36cm", None),
+        ("section tube:12% screen:none distance:16in reflector:plain enclosure:48x24x24in",
+         Behind.PLAIN),
+        ("plan enclosure:48x24x24in lid:solid material:wood room:70F night:62F reflector:polished",
+         Behind.POLISHED),
+        ("check 12% t5 34in, polished reflector, no mesh, 20in to back", Behind.POLISHED),
+        ("check 12% t5 34in, plain reflector, no mesh, 20in to back", Behind.PLAIN),
+        ("check 12% t5 34in, no mesh, 20in to back", None),
+    ],
+)  # fmt: skip
+def test_a_mirror_is_drawn_where_it_was_told_and_nothing_where_nobody_told_it(
+    line: str, behind: Behind | None
+) -> None:
+    picture = ask(f"{line} animal:bearded dragon", Preferences(language="en")).picture
+    assert picture is not None
+    drawing = picture.drawing
+    assert isinstance(drawing, Drop | Side)
+    if isinstance(drawing, Drop):
+        assert drawing.behind is behind
+        return
+    views = [drawing, drawing.end] if drawing.end else [drawing]
+    assert {tube.behind for view in views for tube in view.tubes} == {behind}
+
+
+def test_a_mirror_a_plain_fixture_and_an_untold_one_look_different() -> None:
+    ways = (None, *Behind)
+    for drawn in (
+        [tube_along(10.0, 200.0, 50.0, behind) for behind in ways],
+        [tube_across(50.0, 50.0, behind) for behind in ways],
+    ):
+        assert len({repr(shapes) for shapes, _ in drawn}) == len(ways)
+        # Words keep as far off them.
+        assert len({where for _, where in drawn}) == 1
 
 
 def test_every_sign_that_is_drawn_is_one_of_three() -> None:

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from bot.dangers.first_change import first_change
 from bot.language.arranged import lamp_beside_in
 from bot.language.hearing import FactName
+from bot.language.lamps import Fixture
 from bot.language.light_lamps import white_lamps_heard
 from bot.layered import Row
 from bot.preferences import Context
@@ -48,7 +49,8 @@ class Checked:
 
     ``up`` is the way up, where nothing is wrong, open or to be read. ``has_white``: a white
     lamp was told, judged or not. ``of_heat``: a heat lamp was told, and nothing of a tube.
-    ``care`` is for a sheet, where the animal is known and nothing cannot wait.
+    ``care`` is for a sheet, where the animal is known and nothing cannot wait; ``reflector``
+    is what was told to be behind the tube.
     """
 
     whom: Whom
@@ -62,6 +64,7 @@ class Checked:
     has_white: bool
     of_heat: bool
     care: CareFor | None
+    reflector: Fixture | None
 
     @property
     def stage(self) -> Stage:
@@ -161,4 +164,5 @@ def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
         care=CareFor(animal, context.own, context.day, is_read=True)
         if whom.named is Named.ONE and not alarms
         else None,
+        reflector=told.reflector.value if told.reflector else None,
     )

@@ -14,6 +14,7 @@ from bot.questions.setup.check_picture_light import light_alt, with_light
 from bot.questions.setup.check_set_up import PLACED
 from bot.questions.setup.shifted import Hung, shifts_of
 from bot.questions.setup.usual_box import TOOLS, Laid, laid_out
+from bot.questions.uv.curve_picture import behind_told
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
 from calc.animals import animals
@@ -55,7 +56,7 @@ def check_picture(facts: Checked, head: Say, first: Say | None, teller: Teller) 
     laid = laid_out(set_up, animals().get(set_up.animal), hung=frozenset(_hung(facts)))
     note = " ".join(map(say, _notes(facts, laid)))
     placed = [part for part in facts.parts if _place_of(part) in PLACED]
-    tube, x_m = laid.tube, laid.x_m
+    tube, x_m, behind = laid.tube, laid.x_m, behind_told(facts.reflector)
     gauges = [_gauge(part, teller) for part in placed]
     drawing = Side(
         over=say(Say("check-title", facts.whom)),
@@ -67,7 +68,15 @@ def check_picture(facts: Checked, head: Say, first: Say | None, teller: Teller) 
         width_label=_long(laid.box.length_m, teller),
         height_label=_long(laid.box.height_m, teller),
         lid=say(Say("side-screen")) if set_up.tube_is_over else "",
-        tubes=() if tube is None else (Bar(*tube, say(Say("side-tube"))),),
+        tubes=()
+        if tube is None
+        else (
+            Bar(
+                *tube,
+                say(Say("side-tube")),
+                behind,
+            ),
+        ),
         heat_lamp=None if laid.lamp is None else Place(*laid.lamp, say(Say("side-lamp"))),
         blocks=laid.blocks,
         back=Place(x_m, laid.back_z_m, ""),

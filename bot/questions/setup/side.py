@@ -11,6 +11,7 @@ from bot.facts import Say
 from bot.layered import Teller
 from bot.questions.setup.drawn_animal import drawn_animal
 from bot.questions.setup.shifted import Hung, shifts_of
+from bot.questions.uv.curve_picture import behind_of
 from calc.heat.enclosure import Lid
 from calc.setup.set_up import SetUp, Stand, StandKind, Thing, ends_of
 from calc.uv.patches import SHADE_UVI
@@ -154,9 +155,9 @@ def _tubes(set_up: SetUp, words: SideWords, axis: int) -> tuple[Bar, ...]:
     """Return the tubes: along their length one bar stands for all, from their ends each a dot."""
     if axis == 0:
         (first, last), height = ends_of(set_up.tubes[0]), set_up.tubes[0].z_m
-        return (Bar(first, last, height, words.tube),)
+        return (Bar(first, last, height, words.tube, behind_of(set_up.tubes[0].lamp)),)
     return tuple(
-        Bar(one.y_m, one.y_m, one.z_m, "" if number else words.tubes)
+        Bar(one.y_m, one.y_m, one.z_m, "" if number else words.tubes, behind_of(one.lamp))
         for number, one in enumerate(set_up.tubes)
     )
 

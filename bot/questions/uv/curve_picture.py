@@ -5,8 +5,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from bot.drawing import Axis, Drop, Line, Point, PointKind, Range, Tone, Zone, ZoneKind
+from bot.drawing import Axis, Behind, Drop, Line, Point, PointKind, Range, Tone, Zone, ZoneKind
 from bot.facts import Bound, Length, Name, Say, Uvi, metres, uvi
+from bot.language.lamps import Fixture as TypedFixture
 from bot.layered import Teller
 from bot.questions.scales import lengths
 from bot.questions.setup.drawn_animal import drawn_animal
@@ -14,7 +15,7 @@ from bot.questions.uv.curves import curve_of, shortened, shown_distances
 from bot.reply import Picture
 from calc.setup.set_up import Sign
 from calc.uncertainty import Estimate
-from calc.uv.lamp import Lamp, OwnPoint
+from calc.uv.lamp import Fixture, Lamp, OwnPoint
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Spot
 from calc.uv.screen import Screen
 
@@ -22,6 +23,8 @@ __all__ = [
     "TONES",
     "Heading",
     "Shown",
+    "behind_of",
+    "behind_told",
     "curve_picture",
     "distance_axis",
     "too_near_span",
@@ -57,6 +60,7 @@ class Heading:
     tone: Tone
     below: tuple[Say, ...]
     animal: Name | None
+    behind: Behind | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,6 +85,16 @@ class CurvePoint:
     label: Say
     uvi: Uvi
     at: Length
+
+
+def behind_of(lamp: Lamp) -> Behind | None:
+    """Return what is behind a tube of a class; readings hold it unsaid."""
+    return None if lamp.own is not None else behind_told(lamp.fixture)
+
+
+def behind_told(fixture: Fixture | TypedFixture | None) -> Behind | None:
+    """Return what is behind a tube as it is drawn."""
+    return None if fixture is None else Behind[fixture.name]
 
 
 def distance_axis(low_m: float, high_m: float, teller: Teller) -> Axis:
@@ -138,6 +152,7 @@ def curve_picture(
         animal=figure,
         animal_m=long_m,
         is_small=isinstance(lamp[0].own, OwnPoint),
+        behind=heading.behind or behind_of(lamp[0]),
         note=teller.say(Say("uvcurve-note-read" if read else "uvcurve-note")),
     )
     words = [Say("uvcurve-alt", told), heading.head, Say("uvcurve-alt-falls", told)]

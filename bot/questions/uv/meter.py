@@ -12,7 +12,7 @@ from bot.layered import Brief, Layered, Row, Teller
 from bot.preferences import Context
 from bot.queries.options import kind_of
 from bot.queries.uv_depth import MeterQuery
-from bot.questions.uv.curve_picture import Heading, Shown, curve_picture
+from bot.questions.uv.curve_picture import Heading, Shown, behind_told, curve_picture
 from bot.questions.uv.fit import fit_rows, fit_table
 from bot.questions.uv.meter_facts import Metered, metered
 from bot.questions.uv.move import MoveWay
@@ -133,7 +133,8 @@ def _picture(facts: Metered, head: Say, teller: Teller) -> Picture:
     below = (Say("tubes-name", facts.tube), Say("between-name", facts.between))
     wanted = facts.wanted.low, facts.wanted.high
     lamp = facts.read.lamp, facts.screen
-    heading = Heading(say("title"), head, _tone(facts), below, facts.wish.animal)
+    behind = behind_told(facts.behind)
+    heading = Heading(say("title"), head, _tone(facts), below, facts.wish.animal, behind)
     return curve_picture(heading, lamp, wanted, advised, shown, teller)
 
 

@@ -58,6 +58,7 @@ class Metered(WishedFor):
     read: LampRead
     tube: Tube
     named: Say | None
+    behind: Fixture | None
     screen: Screen
     between: Between
     passes: Share | None
@@ -118,6 +119,7 @@ def metered(query: MeterQuery, context: Context) -> Metered:
         read=read,
         tube=tube,
         named=Say("tubes-name", tube_told(named, query.tube, kind)) if is_named else None,
+        behind=named.fixture if query.reflector else None,
         screen=through.screen,
         between=between_told(_screen_told(query), through.screen, check.here.screen_transmission),
         passes=None if through.passes is None else share(through.passes),

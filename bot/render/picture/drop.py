@@ -69,7 +69,7 @@ def _lamp(page: Page, drop: Drop, scene: Rect) -> None:
     if drop.is_small:
         shapes, where = lamp(scene.x0 + _BACK_X, scene.y0 - 8.0)
     else:
-        shapes, where = tube_along(scene.x0 + 8.0, scene.x1 - 8.0, scene.y0)
+        shapes, where = tube_along(scene.x0 + 8.0, scene.x1 - 8.0, scene.y0, drop.behind)
     page.draw(*shapes)
     page.thing(where)
 

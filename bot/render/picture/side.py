@@ -239,9 +239,9 @@ def _inside(page: Page, side: Side, box: Scaled) -> None:
     for tube in side.tubes:
         if tube.x1 > tube.x0:
             first, last = max(box.x(tube.x0), box.rect.x0 + 2.0), box.x(tube.x1)
-            shapes, where = tube_along(first, last, box.y(tube.y))
+            shapes, where = tube_along(first, last, box.y(tube.y), tube.behind)
         else:
-            shapes, where = tube_across(box.x(tube.x0), box.y(tube.y))
+            shapes, where = tube_across(box.x(tube.x0), box.y(tube.y), tube.behind)
         page.draw(*shapes)
         page.thing(where)
     for light in side.lights:

@@ -1,5 +1,6 @@
 """What stands and hangs in an enclosure, drawn so that a beginner knows it again."""
 
+from bot.drawing import Behind
 from bot.render.picture.geometry import Rect
 from bot.render.picture.inks import Ink
 from bot.render.picture.svg import Shape, circle, path, polygon, rect, stroke
@@ -113,14 +114,28 @@ def stone(box: Rect) -> list[Shape]:
     ]
 
 
-def tube_along(x0: float, x1: float, y: float) -> tuple[list[Shape], Rect]:
-    """Return a tube in its fixture seen along, its underside at ``y``, and where it is."""
+def tube_along(
+    x0: float, x1: float, y: float, behind: Behind | None = None
+) -> tuple[list[Shape], Rect]:
+    """Return a tube in its fixture seen along, its underside at ``y``, and where it is.
+
+    A mirror is a bright curve behind the tube under a curved hood, what is plain a flat line.
+    """
     thick, hood = 12.0, 15.0
     top = y - thick - hood
     hull = (
         f"M{x0:.1f} {y - thick * 0.5:.1f}V{top + 6:.1f}q0-6 6-6H{x1 - 6:.1f}q6 0 6 6"
         f"V{y - thick * 0.5:.1f}z"
     )
+    lines: list[Shape] = []
+    if behind is Behind.POLISHED:
+        low = y - thick * 0.5
+        hull = f"M{x0:.1f} {low:.1f}{_arch(x0, x1, y - thick, top)}V{low:.1f}z"
+        inner = _arch(x0 + 12.0, x1 - 12.0, y - thick, top + 5.0)
+        curve = f"M{x0 + 12:.1f} {y - thick:.1f}{inner}"
+        lines = [path(f"{curve}z", fill=Ink.WHITE, stroke=Ink.METAL_LINE, stroke_width=2.0)]
+    elif behind is Behind.PLAIN:
+        lines = [stroke((x0 + 14.0, top + 8.0), (x1 - 14.0, top + 8.0), Ink.METAL_LINE, 2.4)]
     caps = [
         rect(
             x,
@@ -141,22 +156,48 @@ def tube_along(x0: float, x1: float, y: float) -> tuple[list[Shape], Rect]:
         x0 + 12.0, y - thick, x1 - x0 - 24.0, thick, rx=2.0, fill=Ink.GLOW, stroke=Ink.UV,
         stroke_width=2.4,
     )  # fmt: skip
-    shapes = [glow, path(hull, fill=Ink.METAL, stroke=Ink.METAL_LINE, stroke_width=2.5), lit, *caps]
-    return shapes, Rect(x0, top, x1, y + 6.0)
+    case = path(hull, fill=Ink.METAL, stroke=Ink.METAL_LINE, stroke_width=2.5)
+    return [glow, case, *lines, lit, *caps], Rect(x0, top, x1, y + 6.0)
 
 
-def tube_across(x: float, y: float) -> tuple[list[Shape], Rect]:
+def _arch(x0: float, x1: float, foot: float, top: float) -> str:
+    """Return a line up from ``foot``, over in a curve and down again."""
+    bend = max(min(60.0, (x1 - x0) / 2.0), 0.0)
+    return (
+        f"V{foot:.1f}C{x0 + bend * 0.2:.1f} {top:.1f} {x0 + bend * 0.6:.1f} {top:.1f} "
+        f"{x0 + bend:.1f} {top:.1f}H{x1 - bend:.1f}C{x1 - bend * 0.6:.1f} {top:.1f} "
+        f"{x1 - bend * 0.2:.1f} {top:.1f} {x1:.1f} {foot:.1f}"
+    )
+
+
+def tube_across(x: float, y: float, behind: Behind | None = None) -> tuple[list[Shape], Rect]:
     """Return a tube in its fixture seen from its end, its underside at ``y``, and where it is."""
     r, middle = 7.0, y - 7.0
-    hood = (
-        f"M{x - 24:.1f} {middle + 6:.1f}C{x - 22:.1f} {middle - 24:.1f} {x + 22:.1f} "
-        f"{middle - 24:.1f} {x + 24:.1f} {middle + 6:.1f}"
-    )
+    hood = _bow(x, 24.0, middle + 6.0, 30.0)
+    lines: list[Shape] = []
+    if behind is Behind.POLISHED:
+        curve = _bow(x, 18.0, middle + 6.0, 23.0)
+        lines = [
+            path(curve, stroke=Ink.METAL_LINE, stroke_width=5.6),
+            path(curve, stroke=Ink.WHITE, stroke_width=3.2),
+        ]
+    elif behind is Behind.PLAIN:
+        hood = f"M{x - 24:.1f} {middle + 6:.1f}V{middle - 17:.1f}H{x + 24:.1f}V{middle + 6:.1f}"
+        lines = [stroke((x - 17.0, middle - 11.0), (x + 17.0, middle - 11.0), Ink.METAL_LINE, 2.4)]
     return [
         circle(x, middle, r + 5.0, fill=Ink.UV_STRONG, fill_opacity=0.5),
         path(hood, fill=Ink.METAL, stroke=Ink.METAL_LINE, stroke_width=2.6),
+        *lines,
         circle(x, middle, r, fill=Ink.GLOW, stroke=Ink.UV, stroke_width=2.6),
     ], Rect(x - 24.0, middle - 18.0, x + 24.0, y + 2.0)
+
+
+def _bow(x: float, half: float, foot: float, tall: float) -> str:
+    """Return a curve from one side of a tube over it to the other."""
+    return (
+        f"M{x - half:.1f} {foot:.1f}C{x - half + 2:.1f} {foot - tall:.1f} "
+        f"{x + half - 2:.1f} {foot - tall:.1f} {x + half:.1f} {foot:.1f}"
+    )
 
 
 def light_across(x: float, y: float) -> tuple[list[Shape], Rect]:
