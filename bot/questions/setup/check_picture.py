@@ -56,7 +56,6 @@ def check_picture(facts: Checked, head: Say, first: Say | None, teller: Teller) 
     laid = laid_out(set_up, animals().get(set_up.animal), hung=frozenset(_hung(facts)))
     note = " ".join(map(say, _notes(facts, laid)))
     placed = [part for part in facts.parts if _place_of(part) in PLACED]
-    tube, x_m, behind = laid.tube, laid.x_m, behind_told(facts.reflector)
     gauges = [_gauge(part, teller) for part in placed]
     drawing = Side(
         over=say(Say("check-title", facts.whom)),
@@ -68,18 +67,10 @@ def check_picture(facts: Checked, head: Say, first: Say | None, teller: Teller) 
         width_label=_long(laid.box.length_m, teller),
         height_label=_long(laid.box.height_m, teller),
         lid=say(Say("side-screen")) if set_up.tube_is_over else "",
-        tubes=()
-        if tube is None
-        else (
-            Bar(
-                *tube,
-                say(Say("side-tube")),
-                behind,
-            ),
-        ),
+        tubes=_tubes(facts, laid, teller),
         heat_lamp=None if laid.lamp is None else Place(*laid.lamp, say(Say("side-lamp"))),
         blocks=laid.blocks,
-        back=Place(x_m, laid.back_z_m, ""),
+        back=Place(laid.x_m, laid.back_z_m, ""),
         dimensions=tuple(_dimensions(set_up, laid, teller)),
         places=tuple(_place(part, gauge, laid) for part, gauge in zip(placed, gauges, strict=True)),
         placeless=tuple(
@@ -104,6 +95,11 @@ def check_picture(facts: Checked, head: Say, first: Say | None, teller: Teller) 
         note,
     )
     return Picture(alt=shortened(alt), drawing=with_light(drawing, facts, laid, teller))
+
+
+def _tubes(facts: Checked, laid: Laid, teller: Teller) -> tuple[Bar, ...]:
+    name, behind = teller.say(Say("side-tube")), behind_told(facts.reflector)
+    return () if laid.tube is None else (Bar(*laid.tube, name, behind),)
 
 
 def head_sign(facts: Checked) -> Sign:
