@@ -25,6 +25,8 @@ OFF = "off"
 _SURE, _WHOLE_PAGE, _AGAINST, _AGAINST_LIKELY, _PAGE_AGAINST = 0.5, 0.7, 0.85, 0.9, 0.95
 _OFFERED, _PERHAPS = 0.25, 0.05
 _VET = "vet"
+# What a rule takes for these was said in so many words.
+_SAID_OUT = frozenset((OFF, "distance"))
 # So few figures are no set-up, whatever lamp is named beside them.
 _SET_UP = "check"
 _OUTSIDE, _SUN = "outdoors", "sun-and-outdoors"
@@ -97,7 +99,7 @@ def torn_between(asked: Asked, ruled: Opinion | None) -> tuple[Opinion, ...]:
         return ()
     found = [(opinion, one.chance) for one in meant(asked) if (opinion := _opinion(one))]
     found = [(one, chance) for one, chance in found if one.name != OFF]
-    if not found or (ruled is not None and (ruled.name == OFF or _is_unlearned(ruled))):
+    if not found or (ruled is not None and (ruled.name in _SAID_OUT or _is_unlearned(ruled))):
         return ()
     first, chance = found[0]
     if ruled is not None:

@@ -20,7 +20,6 @@ REFUSED = [
     "watts distance:10in lamp:halogen",
     "distance tube:12% reflector:polished screen:none animal:bearded dragon length:",
     "temps basking:100F cool:80F",
-    "mein Terrarium gefällt mir sehr gut",
 ]
 
 
