@@ -8,15 +8,15 @@ from bot.layered import Teller
 from bot.questions.heat.gauges import BoxHead, GaugesTold, Told, box_picture
 from bot.questions.heat.seen import Pictured, Seen
 from bot.questions.setup.usual_box import laid_out
+from bot.questions.tones import TONES
 from bot.reply import Picture
 from calc.animals import animals
-from calc.setup.set_up import Act, Movement, SetUp, Sign, Thing, sign_of
+from calc.setup.set_up import Act, Movement, SetUp, Thing, sign_of
 from calc.uncertainty import Estimate
 
 __all__ = ["answer_picture"]
 
 _ANIMAL = "animal-"
-_TONES = {Sign.FINE: Tone.GOOD, Sign.CHANGE: Tone.BAD, Sign.CANNOT_TELL: Tone.DOUBTFUL}
 # Where warmth leaves, as shares of the box: from x, y to x, y.
 _WALL, _LID = (0.86, 0.62, 0.985, 0.62), (0.3, 0.74, 0.3, 0.97)
 
@@ -25,7 +25,7 @@ def answer_picture(shown: Pictured, teller: Teller) -> Picture:
     """Return the box, with the sign of the first place that has a verdict."""
     places = [_told(one) for one in shown.seen]
     sign = next((one.sign for one in places if one.sign is not None), None)
-    head = BoxHead(shown.over, shown.head, Tone.PLAIN if sign is None else _TONES[sign])
+    head = BoxHead(shown.over, shown.head, Tone.PLAIN if sign is None else TONES[sign])
     set_up = _set_up(shown)
     gauges = GaugesTold(Name(f"{_ANIMAL}{set_up.animal}"), ())
     flows = list(_flows(shown, set_up, teller))

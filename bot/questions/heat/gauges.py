@@ -13,6 +13,7 @@ from bot.questions.heat.shared import aimed, has_best
 from bot.questions.setup.shifted import Hung, shifts_of
 from bot.questions.setup.usual_box import TOOLS, Laid, laid_out
 from bot.questions.shared import animal_name
+from bot.questions.tones import TONES
 from bot.reply import Picture
 from calc.animal import Animal
 from calc.animals import animals
@@ -25,7 +26,6 @@ __all__ = ["BoxHead", "BoxLong", "GaugesTold", "Told", "box_picture", "gauges_to
 
 _MARGIN_K = 3.0
 _LEAST_K = 20.0
-_TONES = {Sign.FINE: Tone.GOOD, Sign.CHANGE: Tone.BAD, Sign.CANNOT_TELL: Tone.DOUBTFUL}
 
 
 @dataclass(frozen=True, slots=True)
@@ -253,7 +253,7 @@ def _ends(teller: Teller) -> tuple[End, End]:
 def _plain(one: Told, teller: Teller) -> Gauge:
     label, wanted = teller.say(one.label), teller.say(one.wanted)
     read, verdict = (teller.say(say) if say else "" for say in (one.read, one.verdict))
-    tone = _TONES[one.sign] if one.sign else Tone.PLAIN
+    tone = TONES[one.sign] if one.sign else Tone.PLAIN
     return Gauge(label, "", one.ends, wanted, one.met, read, verdict, tone, one.below)
 
 
@@ -270,6 +270,6 @@ def _gauge(told: GaugeTold, teller: Teller, *, any_read: bool) -> Gauge:
         reading=None if read is None else (read.low, read.high),
         reading_text="" if read is None else say(Say("gauge-read", told)),
         verdict=say(Say("gauge-verdict", told)) if any_read else "",
-        tone=_TONES[told.sign] if any_read and (read is None or judged) else Tone.PLAIN,
+        tone=TONES[told.sign] if any_read and (read is None or judged) else Tone.PLAIN,
         below=told.ends[0] if night and told.ends else None,
     )

@@ -3,13 +3,12 @@
 from bot.drawing import Card, CardRow, Cell, Tone
 from bot.facts import Say
 from bot.layered import Teller
-from bot.questions.uv.curves import shortened
+from bot.questions.uv.curves import alt_of
 from bot.reply import Picture
 from calc.heat.sources_of_heat import Basking
 
 __all__ = ["lamp_picture"]
 
-_NO_BREAK = "\u00a0"
 _TONES = {
     Basking.GOOD: Tone.GOOD,
     Basking.NOT_FOR_BASKING: Tone.PLAIN,
@@ -47,7 +46,7 @@ def lamp_picture(
     )
     told = [f"{teller.say(over)}.", teller.say(head), teller.say(below)]
     told += [f"{teller.say(name)}: {teller.say(words).rstrip('.')}." for name, words, _ in rows]
-    alt = shortened([one.replace(_NO_BREAK, " ") for one in told])
+    alt = alt_of(told)
     return Picture(alt=alt, drawing=drawing)
 
 

@@ -6,15 +6,15 @@ from bot.layered import Teller
 from bot.questions.heat.gauges import span_of
 from bot.questions.saved.beside import Beside, Stood
 from bot.questions.scales import temperatures
+from bot.questions.tones import TONES
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
 from calc.judgement import Verdict, as_read
 from calc.quantities import Quantity
-from calc.setup.set_up import Sign, sign_of
+from calc.setup.set_up import sign_of
 
 __all__ = ["beside_picture"]
 
-_TONES = {Sign.FINE: Tone.GOOD, Sign.CHANGE: Tone.BAD, Sign.CANNOT_TELL: Tone.DOUBTFUL}
 _MOST = 3
 _HEADROOM = 1.3
 
@@ -48,7 +48,7 @@ def _words(one: Stood, name: str, teller: Teller) -> str:
 
 
 def _tone(verdict: Verdict | None) -> Tone:
-    return Tone.PLAIN if verdict is None else _TONES[sign_of(verdict)]
+    return Tone.PLAIN if verdict is None else TONES[sign_of(verdict)]
 
 
 def _doubt(of: Quantity, value: float) -> tuple[float, float]:

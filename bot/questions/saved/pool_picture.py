@@ -6,7 +6,7 @@ from bot.drawing import Axis, Ladder, Range, Rung, Tone
 from bot.facts import Say, Says
 from bot.layered import Teller
 from bot.questions.saved.pool_facts import PoolLine, PoolShown
-from bot.questions.uv.curves import shortened
+from bot.questions.uv.curves import alt_of
 from bot.reply import Picture
 
 __all__ = ["PoolLines", "pool_picture"]
@@ -14,7 +14,6 @@ __all__ = ["PoolLines", "pool_picture"]
 _MOST_ROWS = 16
 _AXIS_MOST = 200.0
 _EXPECTED = 100.0
-_NO_BREAK = "\u00a0"
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +39,7 @@ def pool_picture(facts: PoolShown, teller: Teller) -> Picture:
     )
     each = PoolLines(tuple(Say("pool-alt-line", line) for line in lines))
     told = (say("picture-alt"), Say("pool-alt-each", each))
-    alt = shortened([teller.say(one).replace(_NO_BREAK, " ") for one in told])
+    alt = alt_of(map(teller.say, told))
     return Picture(alt=alt, drawing=drawing)
 
 

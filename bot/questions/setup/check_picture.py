@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from math import hypot
 
-from bot.drawing import Bar, Dimension, End, Gauge, Place, Placeless, Shift, Side, Tone
+from bot.drawing import Bar, Dimension, End, Gauge, Place, Placeless, Shift, Side
 from bot.facts import Length, Say, metres
 from bot.layered import Teller
 from bot.questions.heat.gauges import span_of
@@ -14,6 +14,7 @@ from bot.questions.setup.check_picture_light import light_alt, with_light
 from bot.questions.setup.check_set_up import PLACED
 from bot.questions.setup.shifted import Hung, shifts_of
 from bot.questions.setup.usual_box import TOOLS, Laid, laid_out
+from bot.questions.tones import TONES
 from bot.questions.uv.curve_picture import behind_told
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
@@ -23,8 +24,6 @@ from calc.quantities import Quantity, row_of
 from calc.setup.set_up import SetUp, Sign, Thing
 
 __all__ = ["CheckAim", "CheckLong", "CheckRow", "check_picture", "head_sign"]
-
-TONES = {Sign.FINE: Tone.GOOD, Sign.CHANGE: Tone.BAD, Sign.CANNOT_TELL: Tone.DOUBTFUL}
 
 
 @dataclass(frozen=True, slots=True)

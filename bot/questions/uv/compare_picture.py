@@ -7,7 +7,7 @@ from bot.facts import Say, Says
 from bot.layered import Teller
 from bot.questions.uv.compare_facts import Side, SideBySide
 from bot.questions.uv.curve_picture import distance_axis, too_near_span, uvi_axis
-from bot.questions.uv.curves import curve_of, shortened, shown_distances
+from bot.questions.uv.curves import alt_of, curve_of, shown_distances
 from bot.questions.uv.uvi import Expected
 from bot.reply import Picture
 
@@ -16,7 +16,6 @@ __all__ = ["compare_picture"]
 _POINTS = 49
 _HEADROOM = 2.0
 _ABOVE_THE_TOP = 1.15
-_NO_BREAK = "\u00a0"
 
 
 def compare_picture(facts: SideBySide, teller: Teller) -> Picture:
@@ -51,7 +50,7 @@ def compare_picture(facts: SideBySide, teller: Teller) -> Picture:
         Say("compare-first", sides[0]),
         Say("compare-second", sides[1]),
     )
-    alt = shortened([teller.say(one).replace(_NO_BREAK, " ") for one in told])
+    alt = alt_of(map(teller.say, told))
     return Picture(alt=alt, drawing=drawing)
 
 

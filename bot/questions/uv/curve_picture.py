@@ -11,16 +11,14 @@ from bot.language.lamps import Fixture as TypedFixture
 from bot.layered import Teller
 from bot.questions.scales import lengths
 from bot.questions.setup.drawn_animal import drawn_animal
-from bot.questions.uv.curves import curve_of, shortened, shown_distances
+from bot.questions.uv.curves import alt_of, curve_of, shown_distances
 from bot.reply import Picture
-from calc.setup.set_up import Sign
 from calc.uncertainty import Estimate
 from calc.uv.lamp import Fixture, Lamp, OwnPoint
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Spot
 from calc.uv.screen import Screen
 
 __all__ = [
-    "TONES",
     "Heading",
     "Shown",
     "behind_of",
@@ -31,8 +29,6 @@ __all__ = [
     "uvi_axis",
 ]
 
-TONES = {Sign.FINE: Tone.GOOD, Sign.CHANGE: Tone.BAD, Sign.CANNOT_TELL: Tone.DOUBTFUL}
-"""How a verdict's sign is drawn."""
 _POINTS = 49
 _KINDS = (ZoneKind.TOO_NEAR, ZoneKind.STRONGER, ZoneKind.RIGHT, ZoneKind.WEAKER)
 _NO_BREAK = "\u00a0"
@@ -159,9 +155,7 @@ def curve_picture(
     words += [Say("uvcurve-alt-keep", told)] if advised_m else []
     words += [Say("uvcurve-alt-point", _told_point(one)) for one in shown]
     words.append(Say("uvcurve-alt-near", told))
-    return Picture(
-        alt=shortened([teller.say(say).replace(_NO_BREAK, " ") for say in words]), drawing=drawing
-    )
+    return Picture(alt=alt_of(map(teller.say, words)), drawing=drawing)
 
 
 def _zones(

@@ -8,10 +8,11 @@ from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 from calc.uv.screen import Screen
 
-__all__ = ["MOST_ALT", "curve_of", "shortened", "shown_distances"]
+__all__ = ["MOST_ALT", "alt_of", "curve_of", "shortened", "shown_distances"]
 
 MOST_ALT = 1024
 """Characters that the words of a picture may have."""
+_NO_BREAK = "\u00a0"
 _NEAREST_SHOWN_M = 0.10
 _BEYOND = 1.3
 
@@ -51,3 +52,8 @@ def shortened(sentences: Sequence[str]) -> str:
             break
         text = longer
     return text
+
+
+def alt_of(sentences: Iterable[str]) -> str:
+    """Return whole sentences as the words of a picture, whose figures may break anywhere."""
+    return shortened([sentence.replace(_NO_BREAK, " ") for sentence in sentences])

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from bot.drawing import Axis, Ladder, Rung, Tone
 from bot.facts import Number, Say, Says, plain_number
 from bot.layered import Teller
-from bot.questions.uv.curves import shortened
+from bot.questions.uv.curves import alt_of
 from bot.questions.uv.dose_facts import STRONG_UVI, Dose, People, Waves
 from bot.reply import Picture
 from calc.uv.dose import dose_sed
@@ -14,7 +14,6 @@ from calc.uv.dose import dose_sed
 __all__ = ["SunHour", "dose_picture"]
 
 _BEYOND = 1.06
-_NO_BREAK = "\u00a0"
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +45,7 @@ def dose_picture(facts: Dose, told: tuple[Say, Say], teller: Teller) -> Picture:
         *_alt(facts, say),
         say.by("picture-note", facts.waves),
     )
-    alt = shortened([teller.say(one).replace(_NO_BREAK, " ") for one in words])
+    alt = alt_of(map(teller.say, words))
     return Picture(alt=alt, drawing=drawing)
 
 

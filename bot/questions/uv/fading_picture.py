@@ -20,7 +20,7 @@ from bot.drawing import (
 from bot.facts import Say, Says, uvi
 from bot.layered import Teller
 from bot.questions.shared import months_told
-from bot.questions.uv.curve_picture import TONES
+from bot.questions.tones import TONES
 from bot.questions.uv.curves import shortened
 from bot.questions.uv.fading import DatedRead, Fading, Leaves, Stands
 from bot.reply import Picture

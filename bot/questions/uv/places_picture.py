@@ -4,14 +4,13 @@ from bot.drawing import Ladder, Rung, Tone
 from bot.facts import Say, Says
 from bot.layered import Teller
 from bot.questions.uv.curve_picture import distance_axis
-from bot.questions.uv.curves import shortened
+from bot.questions.uv.curves import alt_of
 from bot.questions.uv.tube_places import TubePlaces
 from bot.reply import Picture
 
 __all__ = ["places_picture"]
 
 _BEYOND = 1.08
-_NO_BREAK = "\u00a0"
 
 
 def places_picture(facts: TubePlaces, teller: Teller) -> Picture:
@@ -41,5 +40,5 @@ def places_picture(facts: TubePlaces, teller: Teller) -> Picture:
     )
     each = (Say("tube-places-each", place) for place in facts.places)
     told = (say("title"), say("places-head"), *each, say("places-note"))
-    first, *rest = (teller.say(one).replace(_NO_BREAK, " ") for one in told)
-    return Picture(alt=shortened([f"{first}.", *rest]), drawing=drawing)
+    first, *rest = map(teller.say, told)
+    return Picture(alt=alt_of([f"{first}.", *rest]), drawing=drawing)

@@ -5,17 +5,16 @@ from dataclasses import dataclass
 from bot.drawing import Ladder, Range, Rung, Tone
 from bot.facts import Say, Says
 from bot.layered import Teller
+from bot.questions.tones import TONES
 from bot.questions.uv.curve_picture import uvi_axis
-from bot.questions.uv.curves import shortened
+from bot.questions.uv.curves import alt_of
 from bot.questions.uv.tube_facts import OwnThere, Pick, Suit, TubeChosen
 from bot.reply import Picture
-from calc.setup.set_up import Sign, sign_of
+from calc.setup.set_up import sign_of
 
 __all__ = ["SuitShown", "tube_picture"]
 
-_TONES = {Sign.FINE: Tone.GOOD, Sign.CHANGE: Tone.BAD, Sign.CANNOT_TELL: Tone.DOUBTFUL}
 _GOOD = (Pick.TAKE, Pick.KEEP_OWN)
-_NO_BREAK = "\u00a0"
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +47,7 @@ def tube_picture(facts: TubeChosen, head: Say, teller: Teller) -> Picture:
     )
     each = SuitShown(tuple(Say("tube-alt-suit", suit) for suit in facts.suits))
     told = (say("picture-alt"), head, say("picture-alt-aim"), Say("tube-alt-each", each))
-    alt = shortened([teller.say(one).replace(_NO_BREAK, " ") for one in told])
+    alt = alt_of(map(teller.say, told))
     return Picture(alt=alt, drawing=drawing)
 
 
@@ -63,7 +62,7 @@ def _is_taken(facts: TubeChosen, suit: Suit) -> bool:
 
 
 def _rung(facts: TubeChosen, suit: Suit, teller: Teller) -> Rung:
-    there, tone = suit.there, _TONES[sign_of(suit.judgement)]
+    there, tone = suit.there, TONES[sign_of(suit.judgement)]
     return Rung(
         teller.say(Say("tube-picture-line", suit)),
         there.low,
@@ -76,7 +75,7 @@ def _rung(facts: TubeChosen, suit: Suit, teller: Teller) -> Rung:
 
 
 def _own(facts: TubeChosen, own: OwnThere, teller: Teller) -> Rung:
-    there, tone = own.there, _TONES[sign_of(own.judgement)]
+    there, tone = own.there, TONES[sign_of(own.judgement)]
     if own.near or not own.believed:
         tone = Tone.BAD if own.near else Tone.DOUBTFUL
     words = teller.say(Say("tube-own", facts)), teller.say(own.judged)

@@ -6,8 +6,9 @@ from itertools import chain
 from bot.drawing import Axis, Ladder, Range, Rung, Tone
 from bot.facts import Say, Says
 from bot.layered import Teller
-from bot.questions.uv.curve_picture import TONES, distance_axis, uvi_axis
-from bot.questions.uv.curves import shortened
+from bot.questions.tones import TONES
+from bot.questions.uv.curve_picture import distance_axis, uvi_axis
+from bot.questions.uv.curves import alt_of
 from bot.questions.uv.unsure import Standing, Unsurely, UnsureWay
 from bot.reply import Picture
 from calc.setup.set_up import sign_of
@@ -15,7 +16,6 @@ from calc.setup.set_up import sign_of
 __all__ = ["WaysShown", "unsure_picture"]
 
 _BEYOND = 1.08
-_NO_BREAK = "\u00a0"
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +42,7 @@ def unsure_picture(facts: Unsurely, head: Say, teller: Teller) -> Picture:
     )
     each = WaysShown(tuple(Say("unsure-alt-way", way) for way in facts.ways))
     told = (say("picture-alt"), head, below, Say("unsure-alt-each", each))
-    alt = shortened([teller.say(one).replace(_NO_BREAK, " ") for one in told])
+    alt = alt_of(map(teller.say, told))
     return Picture(alt=alt, drawing=drawing)
 
 

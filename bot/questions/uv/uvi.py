@@ -11,8 +11,9 @@ from bot.preferences import Context
 from bot.queries.options import names_a_class
 from bot.queries.uv import UviQuery
 from bot.questions.shared import limits_for
+from bot.questions.tones import TONES
 from bot.questions.uv.asked_uv import Asked, told_surely
-from bot.questions.uv.curve_picture import TONES, Heading, Shown, curve_picture
+from bot.questions.uv.curve_picture import Heading, Shown, curve_picture
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.lamp_asked import (
     classes_of,
